@@ -1,0 +1,63 @@
+/**
+ * How a refusal looks from outside: a page that is not there, a state of a form,
+ * or an answer of the API. Anything that is not a refusal is a bug and is left
+ * to fall through.
+ */
+import "server-only";
+import { notFound } from "next/navigation";
+import { sentence, sentenceForIssue } from "#app/_words/sentences.ts";
+import { Refusal, type RefusalKind } from "#lib/platform/refusal.ts";
+
+/** What a form shows after it was sent: the sentence, and one for each field. */
+export type FormState =
+  | { state: "idle" }
+  | { state: "done"; message: string }
+  | { state: "refused"; kind: RefusalKind; message: string; issues: { path: string; message: string }[] };
+
+export const idle: FormState = { state: "idle" };
+
+export function formStateOf(refusal: Refusal): FormState {
+  return {
+    state: "refused",
+    kind: refusal.kind,
+    message: sentence(refusal.reason, refusal.parameters),
+    issues: refusal.issues.map((issue) => ({ path: issue.path, message: sentenceForIssue(issue.message) })),
+  };
+}
+
+/** Runs what a page reads: what is not there and what is not theirs is the same page. */
+export async function orNotFound<Result>(read: () => Promise<Result>): Promise<Result> {
+  try {
+    return await read();
+  } catch (error) {
+    if (
+      error instanceof Refusal &&
+      (error.kind === "not-found" || error.kind === "forbidden" || error.kind === "invalid")
+    )
+      notFound();
+    throw error;
+  }
+}
+
+const statusOf: Record<RefusalKind, number> = {
+  invalid: 422,
+  unauthenticated: 401,
+  forbidden: 404,
+  "not-found": 404,
+  conflict: 409,
+};
+
+/** The API's answer to a refusal; a forbidden thing does not exist. */
+export function refusalResponse(refusal: Refusal): Response {
+  const hidden = refusal.kind === "forbidden";
+  const body = {
+    error: {
+      code: hidden ? "record.not-found" : refusal.reason,
+      message: hidden ? sentence("record.not-found", {}) : sentence(refusal.reason, refusal.parameters),
+      issues: hidden
+        ? []
+        : refusal.issues.map((issue) => ({ path: issue.path, message: sentenceForIssue(issue.message) })),
+    },
+  };
+  return Response.json(body, { status: statusOf[refusal.kind] });
+}

@@ -1,0 +1,8 @@
+/** The English catalogue: every room's sentences in one flat table, by code. */
+import { peopleWords } from "#app/_words/en/people.ts";
+import { platformWords } from "#app/_words/en/platform.ts";
+
+export const english: Readonly<Record<string, string>> = {
+  ...platformWords.refusals,
+  ...peopleWords.refusals,
+};

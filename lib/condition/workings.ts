@@ -1,0 +1,4 @@
+/** The computations of this room that a reader can open, for the registry above the rooms. */
+import { colourDifference, yellowness } from "#lib/condition/colour-workings.ts";
+
+export const conditionWorkings = [colourDifference, yellowness] as const;

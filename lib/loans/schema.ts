@@ -1,0 +1,159 @@
+/**
+ * The words of lending: purposes, audiences, the states of a loan line, what a
+ * rule answers. A loan is a fixed-term change of custody, never of ownership; its
+ * state is computed from its lines.
+ */
+import { z } from "zod";
+import { DateText } from "#lib/platform/dates.ts";
+import { Id } from "#lib/platform/identity.ts";
+import type { Outcome } from "#lib/workings/outcome.ts";
+
+export const purposes = ["teaching", "exhibition", "research", "picture-taking"] as const;
+export const teachingUses = ["viewing", "handling"] as const;
+export const audiences = ["enrolled students", "professionals", "general public"] as const;
+export const displayStyles = ["didactic", "artistic", "promotional"] as const;
+export const plannedPictures = ["internal", "professional publication", "online", "press"] as const;
+
+/**
+ * The states of one line. `noted` is on the borrower's slip; `closed` is the end
+ * of the way home; the three side exits end a line that never left.
+ */
+export const lineStates = [
+  "noted",
+  "requested",
+  "accepted",
+  "packed",
+  "travelling out",
+  "resting at venue",
+  "at venue",
+  "travelling home",
+  "resting at home",
+  "checked in",
+  "closed",
+  "declined",
+  "withdrawn",
+  "missing",
+] as const;
+export const LineState = z.enum(lineStates);
+export type LineState = z.infer<typeof LineState>;
+
+/** A loan's own state, computed from its lines, its agreement and its dates. */
+export const loanStates = [
+  "enquiry",
+  "requested",
+  "accepted",
+  "agreed",
+  "preparing",
+  "travelling out",
+  "at venue",
+  "travelling home",
+  "home, to be checked",
+  "checked in",
+  "closed",
+  "declined",
+  "withdrawn",
+] as const;
+export type LoanState = (typeof loanStates)[number];
+
+/** Groups of rules, in the order in which they are shown. */
+export const ruleGroups = [
+  "consent",
+  "title",
+  "permits",
+  "free",
+  "condition",
+  "use",
+  "climate",
+  "light",
+  "way in",
+  "cover",
+] as const;
+export type RuleGroup = (typeof ruleGroups)[number];
+
+/** The verdict of one rule on one specimen. Codes and parameters; sentences are made at the edge. */
+export type Finding = {
+  specimenId: string;
+  /** e.g. "G1", "B1": the rule's own number */
+  rule: string;
+  group: RuleGroup;
+  outcome: Outcome;
+  /** catalogue code of the fact that decided it */
+  fact: string;
+  parameters: Record<string, string | number | boolean | null>;
+  /** where the rule comes from, in words, with its standing */
+  source: string;
+  /** catalogue code of what would clear it; empty when it is clear */
+  wayOut: string;
+};
+
+const text = (most: number) => z.string().trim().max(most);
+
+/** What a borrower states; may be saved half done, and is checked whole when it is submitted. */
+export const LoanInput = z
+  .object({
+    venueId: Id,
+    title: text(160).min(1),
+    purpose: z.enum(purposes),
+    teachingUse: z.enum(teachingUses),
+    audience: z.enum(audiences),
+    paidAdmission: z.boolean(),
+    displayStyle: z.enum(displayStyles),
+    pictures: z.array(z.enum(plannedPictures)).max(4),
+    /** Day of delivery; first day of the loan. */
+    startsOn: DateText,
+    /** Return-by: the first day that is no longer the loan. */
+    endsOn: DateText,
+    contactName: text(120).min(1),
+    contactEmail: z.email().max(200),
+    contactPhone: text(40).min(3),
+    /** The cover that the borrower says it will take out. */
+    cover: z
+      .object({
+        minor: z.number().int().min(1).max(1_000_000_000_000),
+        currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
+      })
+      .nullable(),
+    note: text(2_000),
+  })
+  .check((context) => {
+    const { value, issues } = context;
+    if (!(value.startsOn < value.endsOn))
+      issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message: "loan.period-reversed" });
+  });
+export type LoanInput = z.infer<typeof LoanInput>;
+
+export const offices = ["curator", "donor officer", "oversight body"] as const;
+export const DecisionInput = z.object({
+  loanId: Id,
+  office: z.enum(offices),
+  outcome: z.enum(["accept", "decline"]),
+  conditions: text(2_000),
+  grounds: text(2_000).min(10),
+  /** The oversight body's paper, where its word is recorded. */
+  reference: text(160),
+});
+export type DecisionInput = z.infer<typeof DecisionInput>;
+
+export const CoverInput = z
+  .object({
+    loanId: Id,
+    insurer: text(160).min(1),
+    policyNumber: text(80).min(1),
+    minor: z.number().int().min(1).max(1_000_000_000_000),
+    currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
+    startsAt: z.iso.datetime({ offset: true }),
+    endsAt: z.iso.datetime({ offset: true }),
+    coversTransit: z.boolean(),
+    territories: z.array(z.string().regex(/^[A-Z]{2}$/, "country.two-letters")).max(60),
+  })
+  .check((context) => {
+    const { value, issues } = context;
+    if (!(Date.parse(value.startsAt) < Date.parse(value.endsAt)))
+      issues.push({
+        code: "custom",
+        input: value.endsAt,
+        path: ["endsAt"],
+        message: "cover.period-reversed",
+      });
+  });
+export type CoverInput = z.infer<typeof CoverInput>;

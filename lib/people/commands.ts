@@ -1,0 +1,106 @@
+/**
+ * Keeping institutions, venues and accounts. An account's password is set by the
+ * sign-in library; here stands who the person is in the house.
+ */
+import { hashPassword } from "better-auth/crypto";
+import { z } from "zod";
+import { command } from "#lib/people/command.ts";
+import { authorise } from "#lib/people/permission.ts";
+import { AccountInput, CentreSettings, InstitutionInput, VenueInput } from "#lib/people/schema.ts";
+import { toDateOrNull } from "#lib/platform/dates.ts";
+import { newId } from "#lib/platform/identity.ts";
+import { notFound } from "#lib/platform/refusal.ts";
+
+export const configureCentre = command("configureCentre", CentreSettings, async ({ transaction }, value) => {
+  await transaction.setting.upsert({
+    where: { key: "centre" },
+    create: { key: "centre", value },
+    update: { value },
+  });
+});
+
+export const keepInstitution = command(
+  "keepInstitution",
+  InstitutionInput,
+  async ({ transaction }, input) => {
+    const { id: given, verifiedOn, ...facts } = input;
+    const data = { ...facts, verifiedOn: toDateOrNull(verifiedOn) };
+    if (given === null) return (await transaction.institution.create({ data: { id: newId(), ...data } })).id;
+    const changed = await transaction.institution.updateMany({ where: { id: given }, data });
+    if (changed.count === 0) throw notFound("institution");
+    return given;
+  },
+);
+
+/** Passages and licences are stated together with the venue and replace what was stated before. */
+export const keepVenue = command("keepVenue", VenueInput, async ({ viewer, transaction }, input) => {
+  const { id: given, passages, licences, reportedOn, ...facts } = input;
+  authorise(viewer, "keepVenue", { institutionId: facts.institutionId });
+  const data = { ...facts, reportedOn: toDateOrNull(reportedOn) };
+  const venueId = given ?? newId();
+  if (given === null) {
+    if (!(await transaction.institution.findUnique({ where: { id: facts.institutionId } })))
+      throw notFound("institution");
+    await transaction.venue.create({ data: { id: venueId, ...data } });
+  } else {
+    const before = await transaction.venue.findUnique({ where: { id: given } });
+    if (before?.institutionId !== facts.institutionId) throw notFound("venue");
+    await transaction.venue.update({ where: { id: given }, data });
+    await transaction.passage.deleteMany({ where: { venueId } });
+    await transaction.licence.deleteMany({ where: { venueId } });
+  }
+  await transaction.passage.createMany({
+    data: passages.map((passage, index) => ({ id: newId(), venueId, position: index + 1, ...passage })),
+  });
+  await transaction.licence.createMany({
+    data: licences.map(({ validFrom, validUntil, ...licence }) => ({
+      id: newId(),
+      venueId,
+      ...licence,
+      validFrom: toDateOrNull(validFrom),
+      validUntil: toDateOrNull(validUntil),
+    })),
+  });
+  return venueId;
+});
+
+const KeepAccountInput = z.object({
+  account: AccountInput,
+  /** Needed for a new account; otherwise a new password, or null to leave it. */
+  password: z.string().min(12).max(128).nullable(),
+});
+
+export const keepAccount = command(
+  "keepAccount",
+  KeepAccountInput,
+  async ({ transaction }, { account, password }) => {
+    const { id: given, ...facts } = account;
+    const id = given ?? newId();
+    const person = { name: facts.name, email: facts.email.toLowerCase() };
+    if (given === null) {
+      await transaction.authUser.create({ data: { id, ...person, emailVerified: true } });
+      await transaction.account.create({ data: { id, ...facts, email: person.email } });
+    } else {
+      const changed = await transaction.account.updateMany({
+        where: { id },
+        data: { ...facts, email: person.email },
+      });
+      if (changed.count === 0) throw notFound("account");
+      await transaction.authUser.update({ where: { id }, data: person });
+    }
+    if (!account.active) await transaction.authSession.deleteMany({ where: { userId: id } });
+    if (password !== null) {
+      await transaction.authSecret.deleteMany({ where: { userId: id, providerId: "credential" } });
+      await transaction.authSecret.create({
+        data: {
+          id: newId(),
+          userId: id,
+          accountId: id,
+          providerId: "credential",
+          password: await hashPassword(password),
+        },
+      });
+    }
+    return id;
+  },
+);

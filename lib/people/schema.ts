@@ -1,0 +1,156 @@
+/**
+ * The words of borrowing institutions, their venues with the facts a lender asks
+ * for, and the accounts of the people who sign in. A fact that nobody stated is
+ * null, and null is never taken for good.
+ */
+import { z } from "zod";
+import { Role } from "#lib/people/viewer.ts";
+import { DateText } from "#lib/platform/dates.ts";
+import { Id } from "#lib/platform/identity.ts";
+
+export const institutionKinds = [
+  "centre",
+  "medical school",
+  "school of health sciences",
+  "veterinary school",
+  "museum",
+  "touring exhibition",
+] as const;
+export const standings = ["good", "on hold"] as const;
+export const venueKinds = [
+  "teaching room",
+  "dissection room",
+  "exhibition hall",
+  "library",
+  "store",
+] as const;
+export const passageKinds = ["door", "corridor turn", "lift", "ramp"] as const;
+export const licenceKinds = ["public display", "anatomy", "storage", "other"] as const;
+
+const text = (most: number) => z.string().trim().max(most);
+const countryCode = z.string().regex(/^[A-Z]{2}$/, "country.two-letters");
+const fraction = z.number().min(0).max(1).nullable();
+
+export const InstitutionInput = z.object({
+  id: Id.nullable(),
+  name: text(160).min(2),
+  kind: z.enum(institutionKinds),
+  countryCode,
+  city: text(80).min(1),
+  address: text(300).min(1),
+  /** BCP 47 language tags, the first one is written to. */
+  languages: z
+    .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/, "language.tag"))
+    .min(1)
+    .max(6),
+  email: z.email().max(200),
+  phone: text(40).min(3),
+  standing: z.enum(standings),
+  verifiedOn: DateText.nullable(),
+  note: text(2_000),
+});
+export type InstitutionInput = z.infer<typeof InstitutionInput>;
+
+/** One narrow point on the way in. For a lift, depth and load; for a corridor turn, the second width. */
+export const Passage = z.object({
+  kind: z.enum(passageKinds),
+  name: text(80).min(1),
+  widthMm: z.number().int().min(300).max(20_000),
+  heightMm: z.number().int().min(300).max(20_000),
+  depthMm: z.number().int().min(300).max(20_000).nullable(),
+  secondWidthMm: z.number().int().min(300).max(20_000).nullable(),
+  loadKg: z.number().positive().max(50_000).nullable(),
+});
+export type Passage = z.infer<typeof Passage>;
+
+export const Licence = z.object({
+  kind: z.enum(licenceKinds),
+  authority: text(160).min(1),
+  number: text(80).min(1),
+  validFrom: DateText.nullable(),
+  validUntil: DateText.nullable(),
+});
+export type Licence = z.infer<typeof Licence>;
+
+/** What a venue is like. Humidity is a fraction; the swing is highest less lowest within 24 hours. */
+export const VenueClimate = z.object({
+  temperatureLowC: z.number().min(-30).max(50).nullable(),
+  temperatureHighC: z.number().min(-30).max(60).nullable(),
+  temperatureSwing24hK: z.number().min(0).max(40).nullable(),
+  humidityLow: fraction,
+  humidityHigh: fraction,
+  humiditySwing24h: fraction,
+  illuminanceLx: z.number().min(0).max(100_000).nullable(),
+  uvMicrowattPerLumen: z.number().min(0).max(5_000).nullable(),
+  hoursOpenPerDay: z.number().min(0).max(24).nullable(),
+  daysOpenPerWeek: z.number().min(0).max(7).nullable(),
+});
+export type VenueClimate = z.infer<typeof VenueClimate>;
+
+export const VenueInput = VenueClimate.extend({
+  id: Id.nullable(),
+  institutionId: Id,
+  name: text(120).min(2),
+  kind: z.enum(venueKinds),
+  address: text(300).min(1),
+  countryCode,
+  supervisedRoom: z.boolean().nullable(),
+  restrictedView: z.boolean().nullable(),
+  spillProvision: z.boolean().nullable(),
+  fireDetection: z.boolean().nullable(),
+  nightGuard: z.boolean().nullable(),
+  reportedOn: DateText.nullable(),
+  passages: z.array(Passage).max(30),
+  licences: z.array(Licence).max(20),
+});
+export type VenueInput = z.infer<typeof VenueInput>;
+
+/** A venue as rules read it. */
+export type VenueFacts = Omit<VenueInput, "id"> & { id: Id };
+
+export const AccountInput = z
+  .object({
+    id: Id.nullable(),
+    email: z.email().max(200),
+    name: text(120).min(1),
+    roles: z.array(Role).min(1).max(6),
+    institutionId: Id.nullable(),
+    active: z.boolean(),
+  })
+  .check((context) => {
+    const { value, issues } = context;
+    const borrows = value.roles.some((role) => role === "lecturer" || role === "borrower registrar");
+    if (borrows !== (value.institutionId !== null))
+      issues.push({
+        code: "custom",
+        input: value,
+        path: ["institutionId"],
+        message: "account.institution-of-borrower",
+      });
+  });
+export type AccountInput = z.infer<typeof AccountInput>;
+
+/** What the centre decides about itself. */
+export const CentreSettings = z.object({
+  name: text(160).min(2),
+  address: text(300).min(1),
+  city: text(80).min(1),
+  countryCode,
+  email: z.email().max(200),
+  phone: text(40).min(3),
+  /** A regular expression that every accession number matches as a whole. */
+  accessionPattern: text(120)
+    .min(1)
+    .refine((pattern) => {
+      try {
+        new RegExp(`^(?:${pattern})$`, "u");
+        return true;
+      } catch {
+        return false;
+      }
+    }, "centre.pattern-broken"),
+  /** An example that shows the pattern to a person. */
+  accessionExample: text(40).min(1),
+  currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
+});
+export type CentreSettings = z.infer<typeof CentreSettings>;

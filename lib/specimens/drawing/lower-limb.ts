@@ -1,0 +1,162 @@
+/**
+ * The lower limb from its inner side, laid with the hip to the left; the foot from
+ * the same side; the knee joint opened from the front. Drawn as right ones.
+ */
+import { belly, longBone, mass } from "#lib/specimens/drawing/forms.ts";
+import {
+  arc,
+  band,
+  beside,
+  contours,
+  ellipsePoints,
+  mirrored,
+  type Point,
+  ring,
+  smooth,
+} from "#lib/specimens/drawing/pen.ts";
+import { filled, type Shape, type Sketch, stroked, turnSketch } from "#lib/specimens/drawing/plate.ts";
+import type { Variation } from "#lib/specimens/drawing/variation.ts";
+
+const front: readonly Point[] = [
+  [0, -70], [60, -73], [140, -64], [210, -51], [248, -46], [274, -51], [300, -44], [320, -37], [380, -34],
+  [450, -27], [516, -23], [548, -27],
+];
+const foot: readonly Point[] = [
+  [564, -40], [576, -66], [583, -98], [585, -116], [591, -127], [601, -126], [608, -114], [611, -96], [605, -74],
+  [602, -50], [609, -26], [617, -4], [617, 14], [606, 25], [588, 24],
+];
+const back: readonly Point[] = [
+  [562, 12], [520, 13], [470, 25], [410, 41], [362, 45], [322, 34], [290, 27], [252, 31], [200, 45], [130, 62],
+  [60, 76], [4, 80],
+];
+
+export function drawLowerLimb(vary: Variation): Sketch {
+  const bulk = vary.within(0.92, 1.08);
+  const widen = (point: Point): Point => [point[0], point[1] * (point[0] < 540 ? bulk : 1)];
+  const fronts = front.map(widen);
+  const backs = back.map(widen);
+  const cut: Point[] = [[-14, 44], [-18, 4], [-12, -40]];
+  const artery: Point[] = [[-10, -34], [60, -34], [130, -22], [200, 2], [262, 12], [310, 10], [370, 12], [450, 4], [530, -2]];
+  const saphena: Point[] = [[-6, -44], [70, -12], [150, 8], [220, 22], [280, 14], [350, -8], [430, -14], [520, -14], [562, -30], [576, -64]];
+  const shapes: Shape[] = [
+    filled("tissue", ring([...fronts, ...foot, ...backs, ...cut], 0.9), "outline"),
+    ...belly([[0, 60], [80, 50], [160, 38], [232, 22], [282, 14]], [6, 18 * bulk, 16 * bulk, 9, 3]),
+    ...belly([[-4, 18], [60, 18], [130, 20], [200, 16]], [14, 20 * bulk, 16, 3]),
+    ...belly([[10, -54], [80, -50], [160, -38], [230, -34], [266, -36]], [6, 17 * bulk, 19 * bulk, 12, 4]),
+    ...belly([[150, -20], [200, -24], [244, -26], [270, -22]], [4, 14, 15, 4]),
+    ...belly([[-6, -60], [70, -22], [150, 0], [220, 8], [286, -4], [322, -14]], [5, 8, 8, 8, 6, 3]),
+    ...belly([[292, 20], [345, 26], [405, 20], [450, 12], [500, 8]], [8, 16 * bulk, 17 * bulk, 9, 3]),
+    ...belly([[330, 2], [390, 4], [450, 2], [500, 2]], [3, 9, 7, 3]),
+    filled("bone", band([[322, -26], [380, -22], [450, -16], [524, -12]], [8, 6, 5, 6]), "line"),
+    filled("bone", ring(ellipsePoints(272, -44, 15, 7, 0.1)), "line"),
+    filled("bone", ring(ellipsePoints(548, -8, 12, 10)), "line"),
+    stroked("line", smooth([[498, 8], [540, 8], [584, 16]]), smooth([[500, 2], [546, 6], [590, -20], [602, -52]])),
+    stroked("hatch", smooth(beside(backs.slice(0, 8), -4)), smooth(beside(fronts.slice(1, 6), -5))),
+    stroked("vein", smooth(vary.loosen(saphena, 2.5)), smooth([[350, -8], [380, 16], [400, 34]])),
+    stroked(
+      "artery",
+      smooth(artery),
+      smooth([[40, -34], [90, -6], [150, 26], [190, 32]]),
+      smooth([[310, 10], [340, 18], [380, 26]]),
+      smooth([[530, -2], [572, 4], [600, -16], [606, -60], [604, -96]]),
+    ),
+    stroked(
+      "nerve",
+      smooth([[-8, -26], [50, -28], [120, -14], [200, 6], [268, -6], [340, -16], [440, -8], [530, -20], [566, -34]]),
+      smooth([[240, 20], [300, 16], [380, 18], [460, 8], [536, 2], [580, 10], [606, -6], [609, -60]]),
+    ),
+    stroked("fine", ...[0, 1, 2].map((step) => arc(589, -118 + step * 6, 6, 4, 2.6, 4.2))),
+  ];
+  return turnSketch(
+    {
+      shapes,
+      callouts: [
+        { text: "m. sartorius", at: [150, 0] },
+        { text: "a. femoralis", at: [60, -34] },
+        { text: "n. saphenus", at: [440, -8] },
+        { text: "v. saphena magna", at: [350, -8] },
+        { text: "m. gastrocnemius", at: [390, 28] },
+        { text: "n. tibialis", at: [536, 2] },
+      ],
+    },
+    vary.within(0.16, 0.3),
+  );
+}
+
+export function drawFoot(vary: Variation): Sketch {
+  const outline: Point[] = [
+    [150, 0], [152, 34], [146, 62], [128, 82], [96, 100], [58, 116], [28, 128], [8, 134], [0, 143], [4, 152],
+    [22, 156], [50, 154], [74, 148], [104, 142], [134, 146], [164, 156], [192, 160], [212, 152], [220, 134],
+    [214, 112], [207, 84], [206, 44], [208, 0],
+  ];
+  const bones: Shape[] = [
+    ...longBone([177, 2], [172, 78], 13, 1.35),
+    ...mass([[142, 98], [150, 86], [174, 84], [196, 92], [192, 106], [170, 110], [150, 110]], "bone", 4, 6, [0.86]),
+    ...mass([[164, 112], [190, 106], [212, 116], [214, 138], [200, 150], [178, 144], [166, 128]], "bone", 3, 5, [0.88, 0.78]),
+    ...mass([[120, 104], [138, 98], [148, 108], [142, 124], [124, 124]], "bone", 2, 4, [0.82]),
+    ...mass([[98, 114], [116, 108], [121, 124], [104, 132]], "bone", 2, 3, [0.8]),
+    ...longBone([98, 124], [48, 138], 5.5, 1.6),
+    ...longBone([44, 140], [26, 143], 4.6, 1.5),
+    ...longBone([22, 144], [8, 146], 4, 1.4),
+  ];
+  return {
+    shapes: [
+      filled("tissue", ring(outline, 0.9), "outline"),
+      stroked("hatch", contours(outline, 12, 17, [0.96, 0.92])),
+      ...bones,
+      stroked("line", smooth([[206, 10], [206, 60], [212, 118]])),
+      stroked("line", smooth(vary.loosen([[156, 20], [146, 74], [104, 102], [50, 130]], 1.5))),
+      stroked("artery", smooth([[190, 10], [192, 70], [188, 98], [160, 128], [110, 138]])),
+      stroked("nerve", smooth([[197, 10], [199, 70], [195, 104], [166, 136], [112, 143]])),
+      stroked("vein", smooth([[162, 8], [158, 60], [142, 84], [96, 106], [60, 122]])),
+    ],
+    callouts: [
+      { text: "talus", at: [168, 96] },
+      { text: "calcaneus", at: [192, 130] },
+      { text: "os naviculare", at: [134, 112] },
+      { text: "tendo calcaneus", at: [207, 60] },
+      { text: "os metatarsale I", at: [70, 132] },
+    ],
+  };
+}
+
+export function drawKnee(vary: Variation): Sketch {
+  const femur: Point[] = [
+    [-17, 0], [-18, 34], [-24, 58], [-42, 76], [-47, 96], [-40, 113], [-24, 116], [-12, 106], [-4, 95], [5, 95],
+    [13, 107], [26, 117], [42, 112], [47, 94], [41, 74], [24, 57], [18, 34], [17, 0],
+  ];
+  const tibia: Point[] = [
+    [-47, 131], [-34, 126], [-12, 127], [0, 122], [12, 127], [34, 126], [47, 131], [44, 146], [30, 164], [20, 190],
+    [18, 232], [-17, 232], [-18, 190], [-26, 164], [-43, 148],
+  ];
+  const patellaShift = vary.within(-3, 3);
+  const patella: Point[] = ellipsePoints(78 + patellaShift, 118, 17, 20, 0.1, 10);
+  return {
+    shapes: [
+      ...longBone([-50, 148], [-42, 232], 6, 1.5),
+      filled("bone", ring(tibia, 0.9), "outline"),
+      stroked("hatch", contours(tibia, 6, 10, [0.93, 0.86, 0.79]), smooth([[-4, 150], [2, 160], [4, 178]])),
+      filled("bone", ring(femur, 0.9), "outline"),
+      stroked("hatch", contours(femur, 10, 14, [0.94, 0.88, 0.82], [0, 60]), contours(femur, 3, 6, [0.95, 0.9], [0, 60])),
+      filled("glass", ring([[-46, 121], [-30, 117], [-12, 119], [-14, 125], [-34, 126], [-46, 130]], 0.8), "line"),
+      filled("glass", ring(mirrored([[-46, 121], [-30, 117], [-12, 119], [-14, 125], [-34, 126], [-46, 130]]), 0.8), "line"),
+      ...belly([[7, 97], [2, 110], [-3, 125]], [4, 4, 5], "nerve", [-0.5, 0, 0.5]),
+      ...belly([[-6, 98], [0, 110], [6, 124]], [3.5, 3.5, 4.5], "nerve", [-0.5, 0, 0.5]),
+      ...belly([[-48, 82], [-54, 112], [-50, 146]], [4, 5, 4], "paper", [-0.5, 0, 0.5]),
+      ...belly([[48, 82], [53, 118], [42, 156]], [5, 6, 5], "paper", [-0.5, 0, 0.5]),
+      ...belly([[34, 36], [58, 76], [72, 104]], [17, 16, 12]),
+      ...belly([[72, 130], [46, 154], [14, 168]], [11, 10, 9], "paper"),
+      filled("bone", ring(patella), "outline"),
+      stroked("hatch", contours(patella, 0, 4, [0.84, 0.68, 0.52])),
+      stroked("artery", smooth([[-26, 14], [-34, 54], [-58, 84], [-60, 118], [-52, 136]])),
+    ],
+    callouts: [
+      { text: "femur", at: [-10, 40] },
+      { text: "lig. cruciatum anterius", at: [0, 118] },
+      { text: "meniscus lateralis", at: [-32, 121] },
+      { text: "patella", at: [78, 116] },
+      { text: "tibia", at: [6, 205] },
+      { text: "fibula", at: [-45, 200] },
+    ],
+  };
+}

@@ -1,0 +1,256 @@
+/**
+ * What a plate is made of, and how a sketch is set on it. A sketch is drawn in
+ * coordinates of its own; `setOnPlate` turns, mirrors, scales and centres it, lays
+ * the Latin names in columns at the sides with leader lines, and gives a drawing
+ * whose every point lies inside the view box.
+ *
+ * Tones are named by what they stand for, never by a colour: the screen, the
+ * printer and the dark scheme each give them their own.
+ */
+import {
+  mapPath,
+  type Path,
+  type Point,
+  pathData,
+  pathPoints,
+  straight,
+} from "#lib/specimens/drawing/pen.ts";
+
+export const plateWidth = 320;
+export const plateHeight = 240;
+
+export const washes = [
+  "paper",
+  "tissue",
+  "muscle",
+  "bone",
+  "organ",
+  "deep",
+  "fat",
+  "fluid",
+  "glass",
+  "hollow",
+  "ink",
+  "artery",
+  "vein",
+  "nerve",
+  "duct",
+] as const;
+export type Wash = (typeof washes)[number];
+
+export const strokes = [
+  "outline",
+  "line",
+  "fine",
+  "hatch",
+  "stipple",
+  "hidden",
+  "artery",
+  "vein",
+  "nerve",
+  "duct",
+  "twig",
+] as const;
+export type Stroke = (typeof strokes)[number];
+
+export type Shape = { path: Path; fill?: Wash; stroke?: Stroke };
+
+/** A Latin name and the point it belongs to, in the sketch's coordinates. */
+export type Callout = { text: string; at: Point };
+
+export type Sketch = { shapes: readonly Shape[]; callouts: readonly Callout[] };
+
+export type DrawnShape = { d: string; fill: Wash | null; stroke: Stroke | null };
+export type DrawnLabel = { text: string; x: number; y: number; anchor: "start" | "end"; leader: string };
+export type Drawing = {
+  width: number;
+  height: number;
+  shapes: readonly DrawnShape[];
+  labels: readonly DrawnLabel[];
+};
+
+export type Box = { x: number; y: number; width: number; height: number };
+
+export function filled(fill: Wash, path: Path, stroke?: Stroke): Shape {
+  return stroke === undefined ? { path, fill } : { path, fill, stroke };
+}
+
+export function stroked(stroke: Stroke, ...paths: readonly Path[]): Shape {
+  return { path: paths.flat(), stroke };
+}
+
+export function boundsOf(shapes: readonly Shape[]): Box {
+  let left = Infinity;
+  let top = Infinity;
+  let right = -Infinity;
+  let bottom = -Infinity;
+  for (const shape of shapes) {
+    for (const [x, y] of pathPoints(shape.path)) {
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      top = Math.min(top, y);
+      bottom = Math.max(bottom, y);
+    }
+  }
+  if (!(right >= left && bottom >= top)) return { x: 0, y: 0, width: 0, height: 0 };
+  return { x: left, y: top, width: right - left, height: bottom - top };
+}
+
+export function moveSketch(sketch: Sketch, move: (point: Point) => Point): Sketch {
+  return {
+    shapes: sketch.shapes.map((shape) => ({ ...shape, path: mapPath(shape.path, move) })),
+    callouts: sketch.callouts.map((callout) => ({ ...callout, at: move(callout.at) })),
+  };
+}
+
+/** Scaled without distortion to lie in the middle of a box. */
+export function fitSketch(sketch: Sketch, into: Box): Sketch {
+  const bounds = boundsOf(sketch.shapes);
+  const scale = Math.min(into.width / (bounds.width || 1), into.height / (bounds.height || 1));
+  const left = into.x + (into.width - bounds.width * scale) / 2;
+  const top = into.y + (into.height - bounds.height * scale) / 2;
+  return moveSketch(sketch, ([x, y]) => [left + (x - bounds.x) * scale, top + (y - bounds.y) * scale]);
+}
+
+export function turnSketch(sketch: Sketch, angle: number): Sketch {
+  const cosine = Math.cos(angle);
+  const sine = Math.sin(angle);
+  return moveSketch(sketch, ([x, y]) => [x * cosine - y * sine, x * sine + y * cosine]);
+}
+
+export function mirrorSketch(sketch: Sketch): Sketch {
+  return moveSketch(sketch, ([x, y]) => [-x, y]);
+}
+
+export function mergeSketches(...sketches: readonly Sketch[]): Sketch {
+  return {
+    shapes: sketches.flatMap((sketch) => sketch.shapes),
+    callouts: sketches.flatMap((sketch) => sketch.callouts),
+  };
+}
+
+const edge = 10;
+const labelHeight = 13;
+const labelGap = 9;
+/** Half the height of a small letter: a leader meets its name at mid height. */
+const labelMiddle = 2.8;
+
+/** The room that a name takes, reckoned from its letters at nine units of type. */
+export function labelWidth(text: string): number {
+  return text.length * 4.15;
+}
+
+/** Places pushed apart until each keeps its distance to the one before, without leaving the span. */
+function spread(wanted: readonly number[], distances: readonly number[], low: number, high: number): number[] {
+  const places = wanted.map((place) => Math.min(Math.max(place, low), high));
+  for (let pass = 0; pass < 80; pass += 1) {
+    for (let index = 1; index < places.length; index += 1) {
+      const before = places[index - 1] ?? 0;
+      const here = places[index] ?? 0;
+      const missing = (distances[index] ?? 0) - (here - before);
+      if (missing > 0) {
+        places[index - 1] = Math.max(before - missing / 2, low);
+        places[index] = Math.min(here + missing / 2, high);
+      }
+    }
+  }
+  return places;
+}
+
+/** Names at one side, in the order of what they point at. */
+function columnOfLabels(callouts: readonly Callout[], side: "left" | "right", width: number): DrawnLabel[] {
+  const sorted = [...callouts].sort((a, b) => a.at[1] - b.at[1]);
+  const places = spread(
+    sorted.map((callout) => callout.at[1]),
+    sorted.map(() => labelHeight),
+    14,
+    plateHeight - 10,
+  );
+  const textX = side === "left" ? width : plateWidth - width;
+  const leaderX = side === "left" ? textX + 3 : textX - 3;
+  return sorted.map((callout, index) => {
+    const y = places[index] ?? callout.at[1];
+    return {
+      text: callout.text,
+      x: textX,
+      y: y + labelMiddle,
+      anchor: side === "left" ? "end" : "start",
+      leader: pathData(straight([[leaderX, y], callout.at])),
+    };
+  });
+}
+
+/** Names in a row above or below a sketch that is wider than the plate. */
+function rowOfLabels(callouts: readonly Callout[], side: "above" | "below"): DrawnLabel[] {
+  const sorted = [...callouts].sort((a, b) => a.at[0] - b.at[0]);
+  const halves = sorted.map((callout) => labelWidth(callout.text) / 2);
+  const middles = spread(
+    sorted.map((callout) => callout.at[0]),
+    halves.map((half, index) => half + (halves[index - 1] ?? 0) + labelGap),
+    edge,
+    plateWidth - edge,
+  );
+  const y = side === "above" ? 17 : plateHeight - 11;
+  return sorted.map((callout, index) => {
+    const half = halves[index] ?? 0;
+    const middle = Math.min(Math.max(middles[index] ?? callout.at[0], edge + half), plateWidth - edge - half);
+    return {
+      text: callout.text,
+      x: middle - half,
+      y,
+      anchor: "start",
+      leader: pathData(straight([[middle, side === "above" ? y + 3.5 : y - 8.5], callout.at])),
+    };
+  });
+}
+
+function drawn(sketch: Sketch, labels: readonly DrawnLabel[]): Drawing {
+  return {
+    width: plateWidth,
+    height: plateHeight,
+    shapes: sketch.shapes.map((shape) => ({
+      d: pathData(shape.path),
+      fill: shape.fill ?? null,
+      stroke: shape.stroke ?? null,
+    })),
+    labels,
+  };
+}
+
+/** The finished drawing. Names are laid out only when asked for: a small picture has no room for them. */
+export function setOnPlate(sketch: Sketch, named: boolean): Drawing {
+  const full: Box = { x: edge, y: edge, width: plateWidth - 2 * edge, height: plateHeight - 2 * edge };
+  if (!named || sketch.callouts.length === 0) return drawn(fitSketch(sketch, full), []);
+  const bounds = boundsOf(sketch.shapes);
+  if (bounds.width > bounds.height * 1.45) {
+    const fitted = fitSketch(sketch, { x: edge, y: 34, width: full.width, height: plateHeight - 68 });
+    const inner = boundsOf(fitted.shapes);
+    const middle = inner.y + inner.height / 2;
+    const byHeight = [...fitted.callouts].sort((a, b) => a.at[1] - b.at[1]);
+    const above = byHeight.filter(
+      (callout, index) => callout.at[1] < middle || index < Math.floor(byHeight.length / 3),
+    );
+    const below = byHeight.filter((callout) => !above.includes(callout));
+    return drawn(fitted, [...rowOfLabels(above, "above"), ...rowOfLabels(below, "below")]);
+  }
+  const axis = bounds.x + bounds.width / 2;
+  const onLeft = sketch.callouts.filter((callout) => callout.at[0] < axis);
+  const onRight = sketch.callouts.filter((callout) => callout.at[0] >= axis);
+  const columnWidth = (callouts: readonly Callout[]): number =>
+    callouts.length === 0 ? edge : edge + Math.max(...callouts.map((callout) => labelWidth(callout.text)));
+  const left = columnWidth(onLeft);
+  const right = columnWidth(onRight);
+  const clear = 12;
+  const fitted = fitSketch(sketch, {
+    x: left + clear,
+    y: edge,
+    width: plateWidth - left - right - 2 * clear,
+    height: full.height,
+  });
+  const find = (callouts: readonly Callout[]): Callout[] =>
+    callouts.flatMap((callout) => fitted.callouts[sketch.callouts.indexOf(callout)] ?? []);
+  return drawn(fitted, [
+    ...columnOfLabels(find(onLeft), "left", left),
+    ...columnOfLabels(find(onRight), "right", right),
+  ]);
+}

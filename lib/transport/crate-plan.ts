@@ -1,0 +1,370 @@
+/**
+ * The crate for one specimen, from what the catalogue knows of it to the doors of
+ * the venue. Every figure of the plan is one of the smaller workings; this file
+ * only chooses their inputs and puts them in order:
+ *
+ *   fragility ─┐                    ┌─ volumetric mass
+ *   sheet? ────┤ kind of crate      ├─ handling ─┐
+ *   drop ──────┴─ inner case ─ cushion ─ crate ──┴─ passages
+ *     ▲                                    │
+ *     └──────────── gross mass ────────────┘
+ *
+ * Gross mass and drop height depend on each other: a heavier crate falls less far,
+ * a lower fall needs less foam, less foam makes a lighter crate. The plan takes the
+ * lowest drop height of the carrier's table that its own crate is heavy enough for.
+ * Where a thinner cushion would make the crate too light for it, that is one row
+ * higher than the table asks: on the safe side.
+ */
+import { z } from "zod";
+import { buildCrate, Crate, type CrateInput, crate } from "#lib/transport/crate.ts";
+import {
+  boardsOfCrateMm,
+  Cushion,
+  type CushionTrial,
+  cushion,
+  firstThatHolds,
+  readFoams,
+  tryCushion,
+} from "#lib/transport/cushion.ts";
+import { dropHeight, dropHeightMm, dropHeightsOfCarrierMm } from "#lib/transport/drop-height.ts";
+import type { Foam } from "#lib/transport/foam.ts";
+import { fragility } from "#lib/transport/fragility.ts";
+import { crews, handling } from "#lib/transport/handling.ts";
+import {
+  type InnerCase,
+  InnerCase as InnerCaseSchema,
+  innerCase,
+  innerWallsMm,
+  layInnerCase,
+} from "#lib/transport/inner-case.ts";
+import { PassageResult, passage, routeOutcome } from "#lib/transport/route.ts";
+import {
+  type BoardThicknessMm,
+  CarrierClass,
+  CrateKind,
+  CrateOrientation,
+  DropHeightMm,
+  FoamId,
+  FragilityClass,
+  MassKg,
+  OwnFoam,
+  Passage,
+  PeakG,
+  passageOutcomes,
+  SheetSupport,
+  Sides,
+  strictestOutcome,
+} from "#lib/transport/schema.ts";
+import { sheetSupport } from "#lib/transport/sheet-support.ts";
+import { volumetricMass } from "#lib/transport/volumetric-mass.ts";
+import { cite } from "#lib/workings/sources.ts";
+import { type Note, type Step, working } from "#lib/workings/working.ts";
+
+/** Absorbent for all the fluid and a tenth more; common practice, no source. */
+const ABSORBENT_SHARE = 1.1;
+/** A hand pallet truck and what it raises the crate by while rolling; common practice, no source. */
+const TRUCK_KG = 75;
+const TRUCK_RAISE_MM = 30;
+
+export const CratePlanInput = z.object({
+  sides: Sides.meta({ title: "Outer sides with mount" }),
+  massKg: MassKg.meta({ title: "Mass with mount", unit: "kg" }),
+  fragilityClass: FragilityClass,
+  /** The curator's own figure in place of the starting value of the class. */
+  curatorPeakG: PeakG.optional(),
+  uprightOnly: z.boolean().meta({ title: "Upright only" }),
+  /** Alike specimens in one crate: sheets of a series, bones of a set. */
+  count: z.number().int().min(1).max(200).default(1).meta({ title: "Specimens in the crate", unit: "" }),
+  sheet: z
+    .object({
+      thicknessMm: z.number().min(0.1).max(100).meta({ title: "Thickness of the sheet", unit: "mm" }),
+      spanMm: z.number().min(1).max(3_000).meta({ title: "Span between the held edges", unit: "mm" }),
+      designStrengthMpa: z
+        .number()
+        .positive()
+        .max(200)
+        .optional()
+        .meta({ title: "Design strength", unit: "MPa" }),
+    })
+    .optional(),
+  jar: z
+    .object({ fluidVolumeMl: z.number().min(0).max(1_000_000).meta({ title: "Fluid", unit: "ml" }) })
+    .optional(),
+  carrierClass: CarrierClass,
+  foam: FoamId.optional(),
+  ownFoam: OwnFoam.optional(),
+  crew: z.enum(crews).default("men"),
+  passages: z.array(Passage).max(50).default([]),
+});
+export type CratePlanInput = z.output<typeof CratePlanInput>;
+
+export const CratePlan = z.object({
+  outcome: z.enum(passageOutcomes),
+  peakG: PeakG,
+  /** Null for what is not a sheet. */
+  sheetSupport: SheetSupport.nullable(),
+  kind: CrateKind,
+  orientation: CrateOrientation,
+  /** What the crate was designed to fall from. */
+  dropHeightMm: DropHeightMm,
+  innerCase: InnerCaseSchema,
+  innerCaseWallMm: z.number().nullable().meta({ title: "Plywood of the inner case", unit: "mm" }),
+  cushion: Cushion,
+  crate: Crate,
+  volumetricMassKg: z.number().meta({ title: "Volumetric mass", unit: "kg" }),
+  chargeableMassKg: z.number().meta({ title: "Chargeable mass", unit: "kg" }),
+  handling: handling.output,
+  absorbentMl: z.number().nullable().meta({ title: "Absorbent for at least", unit: "ml" }),
+  passages: z.array(PassageResult),
+  route: z.enum(passageOutcomes),
+});
+export type CratePlan = z.infer<typeof CratePlan>;
+
+// --------------------------------------------------------------- the kind of crate
+
+/** A sheet without known thickness and span lies on its full face. */
+function sheetInput(input: CratePlanInput, peakG: number) {
+  if (input.fragilityClass !== "sheet" || input.sheet === undefined) return null;
+  const { thicknessMm, spanMm, designStrengthMpa } = input.sheet;
+  return { thicknessMm, spanMm, peakG, ...(designStrengthMpa === undefined ? {} : { designStrengthMpa }) };
+}
+
+type Born = { peakG: number; innerCase: boolean };
+
+/** Kinds in order of preference: the simplest that may hold stands first. */
+function kindsToTry(input: CratePlanInput, born: Born, support: SheetSupport | null): CrateKind[] {
+  if (input.fragilityClass === "jar") return ["jar-case"];
+  if (support === "upright-in-slots") return ["upright-slot-case"];
+  if (support === "full-face") return ["full-face-sheet-carrier"];
+  return born.innerCase ? ["double-case"] : ["single-case", "double-case"];
+}
+
+// ---------------------------------------------------------- cushion and gross mass
+
+type InnerChoice = {
+  kind: CrateKind;
+  wallMm: (typeof innerWallsMm)[number];
+  cushionMm: BoardThicknessMm;
+};
+type LaidCase = InnerCase & { choice: InnerChoice };
+
+const innerCaseInput = (input: CratePlanInput, choice: InnerChoice) => ({
+  ...choice,
+  sides: input.sides,
+  massKg: input.massKg,
+  count: input.count,
+});
+
+/** Every body under every foam: kinds as preferred, then thin before thick, light wall before heavy. */
+function* eachTrial(
+  input: CratePlanInput,
+  kinds: readonly CrateKind[],
+  foams: readonly Foam[],
+  fallMm: number,
+  limitG: number,
+) {
+  for (const kind of kinds) {
+    for (const cushionMm of boardsOfCrateMm(limitG)) {
+      for (const wallMm of kind === "single-case" ? ([9] as const) : innerWallsMm) {
+        const choice: InnerChoice = { kind, wallMm, cushionMm };
+        const body: LaidCase = { ...layInnerCase(innerCaseInput(input, choice)), choice };
+        for (const foam of foams) yield tryCushion(body, foam, cushionMm, fallMm, limitG);
+      }
+    }
+  }
+}
+
+/** Nothing may stand on glass or filigree. */
+const isStackable = (input: CratePlanInput) =>
+  !["jar", "corrosion-cast", "articulated-skeleton"].includes(input.fragilityClass);
+
+function crateInput(input: CratePlanInput, trial: CushionTrial<LaidCase>): CrateInput {
+  const { body, thicknessMm, foam } = trial;
+  return {
+    sides: body.sides,
+    massKg: body.massKg,
+    wrapMm: body.wrapMm,
+    cushionMm: thicknessMm,
+    foamDensityKgM3: foam.densityKgM3,
+    centreOfGravityShare: 0.5,
+    stackable: isStackable(input),
+  };
+}
+
+/** The lowest drop height whose own crate is heavy enough for it. */
+function settleDropHeight(input: CratePlanInput, kinds: readonly CrateKind[], limitG: number) {
+  const foams = readFoams(input.ownFoam, input.foam);
+  for (const fallMm of dropHeightsOfCarrierMm(input.carrierClass)) {
+    const trial = firstThatHolds(eachTrial(input, kinds, foams, fallMm, limitG));
+    if (trial === null) break;
+    const { grossMassKg } = buildCrate(crateInput(input, trial));
+    if (dropHeightMm(input.carrierClass, grossMassKg) <= fallMm) return { fallMm, trial, grossMassKg };
+  }
+  throw new RangeError("the highest drop of a table suits every mass");
+}
+
+// ------------------------------------------------------------------------ the plan
+
+/** Takes the steps of a smaller working over into the plan's own. */
+const repeat =
+  (note: Note) =>
+  ({ label, value, unit, formula }: Step): void => {
+    note(label, value, unit, formula);
+  };
+
+/** The inputs of all the smaller workings, so that each can be explained on its own. */
+function layOut(input: CratePlanInput) {
+  const born = fragility({
+    fragilityClass: input.fragilityClass,
+    ...(input.curatorPeakG === undefined ? {} : { curatorPeakG: input.curatorPeakG }),
+  });
+  const sheet = sheetInput(input, born.peakG);
+  const support =
+    input.fragilityClass === "sheet" ? (sheet === null ? "full-face" : sheetSupport(sheet).support) : null;
+  const { fallMm, trial, grossMassKg } = settleDropHeight(
+    input,
+    kindsToTry(input, born, support),
+    born.peakG,
+  );
+  const { kind, cushionMm } = trial.body.choice;
+  const keepUpright = input.uprightOnly || kind === "jar-case" || kind === "upright-slot-case";
+  const orientation: CrateOrientation = keepUpright ? "this-side-up" : "any-side";
+  const built = buildCrate(crateInput(input, trial));
+  const handlingInput = {
+    grossMassKg,
+    outer: built.outer,
+    crew: input.crew,
+    topplesOntoTwo: built.topplesOntoTwo,
+    keepUpright,
+  };
+  const onTruck = handling(handlingInput).mode === "pallet-truck";
+  const moving = {
+    outer: built.outer,
+    grossMassKg,
+    orientation,
+    tipAngleDeg: built.tipAngleDeg,
+    raisedMm: onTruck ? TRUCK_RAISE_MM : 0,
+    truckMassKg: onTruck ? TRUCK_KG : 0,
+    persons: onTruck ? 2 : 1,
+  };
+  return {
+    fragility: { fragilityClass: input.fragilityClass, curatorPeakG: input.curatorPeakG },
+    sheetSupport: sheet,
+    support,
+    orientation,
+    fallMm,
+    dropHeight: { grossMassKg, carrierClass: input.carrierClass },
+    choice: trial.body.choice,
+    innerCase: innerCaseInput(input, trial.body.choice),
+    cushion: {
+      massKg: trial.body.massKg,
+      sides: trial.body.sides,
+      bearingShare: trial.body.bearingShare,
+      dropHeightMm: fallMm,
+      peakG: born.peakG,
+      thicknessMm: cushionMm,
+      foam: trial.foam.id === "own" ? undefined : trial.foam.id,
+      ownFoam: input.ownFoam,
+    },
+    crate: crateInput(input, trial),
+    volumetricMass: { outer: built.outer, grossMassKg },
+    handling: handlingInput,
+    passages: input.passages.map((one) => ({ crate: moving, passage: one })),
+  };
+}
+
+export const cratePlan = working({
+  id: "crate-plan",
+  title: "Crate for a specimen",
+  about: "Drop height, cushion, crate, handling and way in for one specimen, each from the one before.",
+  input: CratePlanInput,
+  output: CratePlan,
+  sources: [
+    cite("ista-1a-2a", "drop heights"),
+    cite("mil-hdbk-304", "drop heights by handling; Kersten; creep"),
+    cite("stress-energy", "cushion"),
+    cite("panel-transport-1998", "shock of panels; ester polyurethane; 100 mm for the very fragile"),
+    cite("cci-six-steps", "carriers, cases, panels"),
+    cite("conserve-o-gram-17-3", "at least 50 mm of cushion"),
+    cite("tm-43-0156", "panels and battens"),
+    cite("gdv-packaging", "lid load, tipping"),
+    cite("hse-l23", "handling"),
+    cite("air-volumetric-divisor", "volumetric mass"),
+    cite("derived", "bending of sheets, turn of a corridor"),
+    cite("practice", "fragility, wrap, lining, clearance"),
+  ],
+  cautions: [
+    "Modelled, not tested: an estimate until the packed crate has been dropped. A second person signs.",
+    "Fragility is a starting value: the curator decides.",
+    "Local rules on handling and on wood across borders prevail: check with the local authority.",
+  ],
+  compute(input, note) {
+    const pieces = layOut(input);
+    const peakG = fragility.compute(pieces.fragility, note).peakG;
+    if (pieces.sheetSupport !== null) sheetSupport.explain(pieces.sheetSupport).steps.forEach(repeat(note));
+    const kind = note("kind of crate", pieces.choice.kind);
+    note("orientation", pieces.orientation);
+    dropHeight.compute(pieces.dropHeight, note);
+    note("designed for a drop of", pieces.fallMm, "mm", "lowest drop that the crate is heavy enough for");
+    const body = innerCase.compute(pieces.innerCase, note);
+    const cushioned = cushion.compute(pieces.cushion, note);
+    const built = crate.compute(pieces.crate, note);
+    const air = volumetricMass.explain(pieces.volumetricMass);
+    air.steps.forEach(repeat(note));
+    const handled = handling.compute(pieces.handling, note);
+    const passed = pieces.passages.map((one) => passage.compute(one, note));
+    const route = note(
+      "way in",
+      routeOutcome(passed),
+      "",
+      "the strictest passage; attend when none is known",
+    );
+    const absorbentMl =
+      input.jar === undefined
+        ? null
+        : note("absorbent", input.jar.fluidVolumeMl * ABSORBENT_SHARE, "ml", "1.1 × fluid");
+    const outcome = strictestOutcome([
+      route,
+      cushioned.holds ? "clear" : "bar",
+      built.wall.engineeredBase || built.topplesOntoTwo ? "attend" : "clear",
+    ]);
+    note("outcome", outcome);
+    return {
+      outcome,
+      peakG,
+      sheetSupport: pieces.support,
+      kind,
+      orientation: pieces.orientation,
+      dropHeightMm: pieces.fallMm,
+      innerCase: body,
+      innerCaseWallMm: kind === "single-case" ? null : pieces.choice.wallMm,
+      cushion: cushioned,
+      crate: built,
+      ...air.output,
+      handling: handled,
+      absorbentMl,
+      passages: passed,
+      route,
+    };
+  },
+});
+
+/** The plan, and beside each figure the working it came from: its steps, sources and cautions. */
+export function explainCratePlan(input: unknown) {
+  const plan = cratePlan.explain(input);
+  const pieces = layOut(CratePlanInput.parse(input));
+  return {
+    plan,
+    margin: {
+      fragility: fragility.explain(pieces.fragility),
+      sheetSupport: pieces.sheetSupport === null ? null : sheetSupport.explain(pieces.sheetSupport),
+      dropHeight: dropHeight.explain(pieces.dropHeight),
+      innerCase: innerCase.explain(pieces.innerCase),
+      cushion: cushion.explain(pieces.cushion),
+      crate: crate.explain(pieces.crate),
+      volumetricMass: volumetricMass.explain(pieces.volumetricMass),
+      handling: handling.explain(pieces.handling),
+      passages: pieces.passages.map((one) => passage.explain(one)),
+    },
+  };
+}
