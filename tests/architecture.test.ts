@@ -43,7 +43,10 @@ const importsOf = (source: string) =>
 const code = (source: string) => source.replace(/\/\*[\s\S]*?\*\//g, "").replace(/(^|[^:])\/\/.*$/gm, "$1");
 
 const roomFiles = filesUnder("lib", /\.ts$/);
-const inRoom = (file: string) => ({ room: file.split("/")[1] ?? "", rest: file.split("/").slice(2).join("/") });
+const inRoom = (file: string) => ({
+  room: file.split("/")[1] ?? "",
+  rest: file.split("/").slice(2).join("/"),
+});
 /** Files that may talk to the database, the clock or the disk. */
 const isDoor = (file: string) => {
   const { room, rest } = inRoom(file);
@@ -80,16 +83,23 @@ test("a room knows no page and no framework", () => {
 test("a pure file reads no clock, throws no dice, waits for nothing and knows no database", () => {
   const impure = pureFiles.flatMap((file) => {
     const source = code(read(file));
-    const faults = [/\bDate\.now\(/, /new Date\(\)/, /Math\.random\(/, /\bawait\b/, /performance\.now\(/].filter((mark) =>
-      mark.test(source),
-    );
+    const faults = [
+      /\bDate\.now\(/,
+      /new Date\(\)/,
+      /Math\.random\(/,
+      /\bawait\b/,
+      /performance\.now\(/,
+    ].filter((mark) => mark.test(source));
     const reaches = importsOf(source).filter(
       (target) =>
         !/^import type/.test(target) &&
-        (/platform\/(database|transaction|clock)\.ts$/.test(target) || doors.test(target.split("/").slice(2).join("/"))),
+        (/platform\/(database|transaction|clock)\.ts$/.test(target) ||
+          doors.test(target.split("/").slice(2).join("/"))),
     );
     const types = [...source.matchAll(/import type[^;]*?from\s+"([^"]+)"/g)].map((match) => match[1]);
-    return [...faults.map(String), ...reaches.filter((target) => !types.includes(target))].map((fault) => `${file}: ${fault}`);
+    return [...faults.map(String), ...reaches.filter((target) => !types.includes(target))].map(
+      (fault) => `${file}: ${fault}`,
+    );
   });
   expect(impure).toEqual([]);
 });
@@ -97,7 +107,11 @@ test("a pure file reads no clock, throws no dice, waits for nothing and knows no
 test("every pure file with a computation has its test", () => {
   const withoutTest = pureFiles
     .filter((file) => /export (async )?function|export const \w+ = (working|\()/.test(read(file)))
-    .filter((file) => !/\/(schema|workings|sources|viewer|clause-texts)\.ts$/.test(file) && !file.startsWith("lib/workings/sources/"))
+    .filter(
+      (file) =>
+        !/\/(schema|workings|sources|viewer|clause-texts)\.ts$/.test(file) &&
+        !file.startsWith("lib/workings/sources/"),
+    )
     .filter((file) => !fs.existsSync(path.join(root, "tests", file.replace(/\.ts$/, ".test.ts"))));
   expect(withoutTest).toEqual([]);
 });
@@ -107,23 +121,32 @@ test("every query and command takes the viewer, the work, or a reader first", ()
     .filter((file) => isDoor(file) && inRoom(file).room !== "platform")
     .flatMap((file) =>
       [...read(file).matchAll(/export (?:async )?function (\w+)(?:<[^>]*>)?\(\s*(\w*)/g)]
-        .filter((match) => !/^(viewer|work|reader|transaction|act|accountId|token|_viewer)$/.test(match[2] ?? ""))
+        .filter(
+          (match) => !/^(viewer|work|reader|transaction|act|accountId|token|_viewer)$/.test(match[2] ?? ""),
+        )
         .map((match) => `${file}: ${match[1]}(${match[2]})`),
     );
   expect(strangers).toEqual([]);
 });
 
 test("no file is longer than 400 lines", () => {
-  const long = [...roomFiles, ...filesUnder("app", /\.tsx?$/), ...filesUnder("tests", /\.ts$/), ...filesUnder("seed", /\.ts$/)].filter(
-    (file) => read(file).split("\n").length > 401,
-  );
+  const long = [
+    ...roomFiles,
+    ...filesUnder("app", /\.tsx?$/),
+    ...filesUnder("tests", /\.ts$/),
+    ...filesUnder("seed", /\.ts$/),
+  ].filter((file) => read(file).split("\n").length > 401);
   expect(long).toEqual([]);
 });
 
 test("pages and parts hold no query of their own", () => {
   const reaching = filesUnder("app", /\.tsx?$/)
     .filter((file) => !file.startsWith("app/_server/"))
-    .filter((file) => importsOf(read(file)).some((target) => /platform\/(database|transaction)\.ts$|^\.?#?\.generated/.test(target)));
+    .filter((file) =>
+      importsOf(read(file)).some((target) =>
+        /platform\/(database|transaction)\.ts$|^\.?#?\.generated/.test(target),
+      ),
+    );
   expect(reaching).toEqual([]);
 });
 
@@ -131,10 +154,12 @@ test("every refusal, fact and way out has its sentence", () => {
   const sources = [...roomFiles, ...filesUnder("app", /\.tsx?$/)].map(read).join("\n");
   const codes = new Set([
     ...[...sources.matchAll(/new Refusal\(\s*"[a-z-]+",\s*"([a-z0-9.-]+)"/g)].map((match) => match[1] ?? ""),
-    ...[...read("prisma/migrations/20261125000100_guards/migration.sql").matchAll(/'anatheca:([a-z.-]+)'/g)].map(
+    ...[
+      ...read("prisma/migrations/20261125000100_guards/migration.sql").matchAll(/'anatheca:([a-z.-]+)'/g),
+    ].map((match) => match[1] ?? ""),
+    ...[...read("lib/platform/transaction.ts").matchAll(/_(?:key|twice): "([a-z.-]+)"/g)].map(
       (match) => match[1] ?? "",
     ),
-    ...[...read("lib/platform/transaction.ts").matchAll(/_(?:key|twice): "([a-z.-]+)"/g)].map((match) => match[1] ?? ""),
   ]);
   expect(codes.size).toBeGreaterThan(20);
   expect([...codes].filter((entry) => !(entry in english))).toEqual([]);
@@ -142,11 +167,16 @@ test("every refusal, fact and way out has its sentence", () => {
 
 test("the top level holds what is agreed and nothing else", () => {
   const agreed = new Set(
-    "README.md DEVELOPERS.md LICENSE package.json package-lock.json tsconfig.json next.config.js app prisma lib tests seed".split(" "),
+    "README.md DEVELOPERS.md LICENSE package.json package-lock.json tsconfig.json next.config.js app prisma lib tests seed".split(
+      " ",
+    ),
   );
   const ignored = new Set(["node_modules", "next-env.d.ts", "test-results"]);
   const extra = fs
     .readdirSync(root)
-    .filter((name) => !name.startsWith(".") && !agreed.has(name) && !ignored.has(name) && !name.endsWith(".tsbuildinfo"));
+    .filter(
+      (name) =>
+        !name.startsWith(".") && !agreed.has(name) && !ignored.has(name) && !name.endsWith(".tsbuildinfo"),
+    );
   expect(extra).toEqual([]);
 });

@@ -6,7 +6,8 @@
  */
 import "server-only";
 import { redirect } from "next/navigation";
-import { type FormState, formStateOf } from "#app/_server/refusals.ts";
+import type { FormState } from "#app/_parts/form-state.ts";
+import { formStateOf } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import type { Viewer } from "#lib/people/viewer.ts";

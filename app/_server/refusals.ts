@@ -5,16 +5,9 @@
  */
 import "server-only";
 import { notFound } from "next/navigation";
+import type { FormState } from "#app/_parts/form-state.ts";
 import { sentence, sentenceForIssue } from "#app/_words/sentences.ts";
 import { Refusal, type RefusalKind } from "#lib/platform/refusal.ts";
-
-/** What a form shows after it was sent: the sentence, and one for each field. */
-export type FormState =
-  | { state: "idle" }
-  | { state: "done"; message: string }
-  | { state: "refused"; kind: RefusalKind; message: string; issues: { path: string; message: string }[] };
-
-export const idle: FormState = { state: "idle" };
 
 export function formStateOf(refusal: Refusal): FormState {
   return {

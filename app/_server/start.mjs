@@ -8,6 +8,7 @@
 import "./launch/node-version.mjs";
 import { install } from "./launch/install.mjs";
 import { help, readOptions, readPort } from "./launch/options.mjs";
+import { whenOrphaned } from "./launch/orphan.mjs";
 import { dataFolder } from "./launch/project.mjs";
 import { explain, Halt, Interrupted, say, step, stopwatch } from "./launch/report.mjs";
 import { stopRuns } from "./launch/run.mjs";
@@ -22,10 +23,7 @@ const stopAsked = new Promise((/** @type {(nothing: void) => void} */ resolve) =
   };
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, ask);
   // npm may be killed without a word to us; what it started must not stay behind.
-  if (process.env.npm_lifecycle_event === "start") {
-    const parent = process.ppid;
-    setInterval(() => process.ppid !== parent && ask(), 1_000).unref();
-  }
+  if (process.env.npm_lifecycle_event === "start") whenOrphaned(ask);
 });
 
 /** @param {import("./launch/options.mjs").Options} options */

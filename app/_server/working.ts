@@ -12,7 +12,11 @@ function print(value: unknown): void {
   process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);
 }
 
-function refuse(code: string, message: string, issues: readonly { path: string; message: string }[] = []): void {
+function refuse(
+  code: string,
+  message: string,
+  issues: readonly { path: string; message: string }[] = [],
+): void {
   process.stderr.write(`${JSON.stringify({ error: { code, message, issues } })}\n`);
   process.exitCode = 2;
 }

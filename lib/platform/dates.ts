@@ -36,7 +36,7 @@ export function addDays(text: DateText, days: number): DateText {
 
 /** Days from the first date to the second; negative when the second is earlier. */
 export function daysBetween(from: DateText, to: DateText): number {
-  return Math.round((toDate(to).getTime() - toDate(from).getTime()) / dayMs);
+  return Math.round((toDate(to).getTime() - toDate(from).getTime()) / dayMs) + 0;
 }
 
 /** Whether two half-open ranges share a day. */

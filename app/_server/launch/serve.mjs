@@ -108,8 +108,9 @@ export async function serve({ port, host, env, speaks = true }) {
   let gone = false;
   let kept = "";
   const hear = (/** @type {string} */ text) => {
-    if (ready && speaks) process.stdout.write(text);
-    else kept = lastLines(kept + text, 40);
+    kept = lastLines(kept + text, 40);
+    // What the framework says of its own start, it may say a moment late.
+    if (ready && speaks && !text.startsWith("✓ ")) process.stdout.write(text);
   };
   child.stdout?.setEncoding("utf8").on("data", hear);
   child.stderr?.setEncoding("utf8").on("data", hear);

@@ -26,7 +26,9 @@ describe("acts", () => {
   });
 
   test("an administrator and an inspector change nothing of the trade", () => {
-    const trade = (Object.keys(acts) as Act[]).filter((act) => !["configureCentre", "keepAccount", "openSealedRecord"].includes(act));
+    const trade = (Object.keys(acts) as Act[]).filter(
+      (act) => !["configureCentre", "keepAccount", "openSealedRecord"].includes(act),
+    );
     for (const act of trade) {
       expect(mayDo(viewerAs("administrator"), act)).toBe(false);
       expect(mayDo(viewerAs("inspector"), act)).toBe(false);
@@ -39,7 +41,9 @@ describe("acts", () => {
     expect(() => authorise(lecturer, "submitRequest", { institutionId: "theirs" })).toThrow(
       expect.objectContaining({ kind: "not-found" }),
     );
-    expect(() => authorise(viewerAs("lecturer", null), "submitRequest", { institutionId: null })).toThrow(Refusal);
+    expect(() => authorise(viewerAs("lecturer", null), "submitRequest", { institutionId: null })).toThrow(
+      Refusal,
+    );
   });
 });
 

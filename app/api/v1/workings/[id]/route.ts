@@ -2,7 +2,10 @@
 import { readBody, runOperation } from "#app/_server/api.ts";
 import { getWorking } from "#app/_server/workings.ts";
 
-export async function POST(request: Request, context: { params: Promise<{ id: string }> }): Promise<Response> {
+export async function POST(
+  request: Request,
+  context: { params: Promise<{ id: string }> },
+): Promise<Response> {
   return await runOperation(async () => {
     const { id } = await context.params;
     return getWorking(id).explain(await readBody(request));

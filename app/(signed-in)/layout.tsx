@@ -1,0 +1,52 @@
+/** The frame for everyone who is signed in; each sees the places that are theirs. */
+import type { ReactNode } from "react";
+import { type Place, Shell } from "#app/_parts/shell.tsx";
+import { requireViewer } from "#app/_server/viewer.ts";
+import { placeWords } from "#app/_words/en/places.ts";
+import { shellWords } from "#app/_words/en/shell.ts";
+import { signOut } from "#app/sign-in/actions.ts";
+import { maySee } from "#lib/people/permission.ts";
+import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
+
+function placesOf(viewer: Viewer): Place[] {
+  if (isBorrower(viewer)) {
+    return [
+      { href: "/", label: placeWords.due },
+      { href: "/specimens", label: placeWords.find },
+      { href: "/slip", label: placeWords.slip },
+      { href: "/loans", label: placeWords.yourLoans },
+      { href: "/series", label: placeWords.series },
+      { href: "/workings", label: placeWords.workings },
+    ];
+  }
+  return [
+    { href: "/", label: placeWords.due },
+    { href: "/specimens", label: placeWords.specimens },
+    { href: "/series", label: placeWords.series },
+    ...(maySee(viewer, "allLoans") ? [{ href: "/loans", label: placeWords.loans }] : []),
+    ...(maySee(viewer, "institutions") ? [{ href: "/institutions", label: placeWords.institutions }] : []),
+    ...(maySee(viewer, "donorCode") ? [{ href: "/donors", label: placeWords.donors }] : []),
+    ...(maySee(viewer, "accounts") ? [{ href: "/accounts", label: placeWords.accounts }] : []),
+    ...(maySee(viewer, "audit") ? [{ href: "/audit", label: placeWords.audit }] : []),
+    { href: "/workings", label: placeWords.workings },
+  ];
+}
+
+export default async function SignedInLayout({ children }: { children: ReactNode }) {
+  const viewer = await requireViewer();
+  return (
+    <Shell
+      places={placesOf(viewer)}
+      who={`${viewer.name}, ${viewer.roles.join(", ")}`}
+      signOut={
+        <form action={signOut}>
+          <button type="submit" className="plain">
+            {shellWords.signOut}
+          </button>
+        </form>
+      }
+    >
+      {children}
+    </Shell>
+  );
+}

@@ -1,0 +1,58 @@
+/**
+ * A form of plain fields that sends itself to a Server Action and shows the
+ * answer beside its button. It works without JavaScript; with it, what was typed
+ * stays in the fields when the answer is a refusal.
+ */
+"use client";
+
+import { type ReactNode, startTransition, useActionState } from "react";
+import { type FormState, idle } from "#app/_parts/form-state.ts";
+
+export type FormAction = (before: FormState, fields: FormData) => Promise<FormState>;
+
+/** @param children the fields, or a function that draws them with the form's state */
+export function ActionForm({
+  action,
+  children,
+  label,
+  className,
+}: {
+  action: FormAction;
+  children: ReactNode | ((state: FormState, pending: boolean) => ReactNode);
+  label: string;
+  className?: string;
+}) {
+  const [state, send, pending] = useActionState(action, idle);
+  return (
+    <form
+      action={send}
+      aria-label={label}
+      className={className}
+      onSubmit={(event) => {
+        // The form is sent by hand, so that the browser does not empty it after a refusal.
+        event.preventDefault();
+        const fields = new FormData(event.currentTarget, (event.nativeEvent as SubmitEvent).submitter);
+        startTransition(() => send(fields));
+      }}
+    >
+      {typeof children === "function" ? children(state, pending) : children}
+      {state.state === "refused" && (
+        <div role="alert" className="form-refused">
+          <p>{state.message}</p>
+          {state.issues.length > 0 && (
+            <ul>
+              {state.issues.map((issue) => (
+                <li key={`${issue.path} ${issue.message}`}>{issue.message}</li>
+              ))}
+            </ul>
+          )}
+        </div>
+      )}
+      {state.state === "done" && (
+        <p role="status" className="form-done">
+          {state.message}
+        </p>
+      )}
+    </form>
+  );
+}

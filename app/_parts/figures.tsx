@@ -1,0 +1,47 @@
+/** Figures as people read them: dates, money, sizes, masses; a fact that is not known is a dash. */
+import { formatDate, formatMoney, formatNumber, formatRange, formatSize } from "#app/_words/format.ts";
+
+export function DateText({ date }: { date: string | null | undefined }) {
+  return date ? <time dateTime={date}>{formatDate(date)}</time> : <Unknown />;
+}
+
+export function Period({ startsOn, endsOn }: { startsOn: string; endsOn: string }) {
+  return <span>{formatRange(startsOn, endsOn)}</span>;
+}
+
+export function Money({ money }: { money: { minor: number; currency: string } | null | undefined }) {
+  return money ? <span>{formatMoney(money)}</span> : <Unknown />;
+}
+
+export function Quantity({
+  value,
+  unit,
+  digits,
+}: {
+  value: number | null | undefined;
+  unit: string;
+  digits?: number;
+}) {
+  if (value === null || value === undefined) return <Unknown />;
+  return (
+    <span style={{ whiteSpace: "nowrap" }}>
+      {formatNumber(value, digits)} {unit}
+    </span>
+  );
+}
+
+export function SizeText({
+  size,
+}: {
+  size: { lengthMm: number; widthMm: number; heightMm: number } | null | undefined;
+}) {
+  return size ? <span>{formatSize(size)}</span> : <Unknown />;
+}
+
+export function Unknown() {
+  return (
+    <span className="quiet" title="not known">
+      –<span className="visually-hidden"> not known</span>
+    </span>
+  );
+}

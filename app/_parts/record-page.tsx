@@ -1,0 +1,217 @@
+/**
+ * One record, one sheet: the masthead, the box of what stands between now and the
+ * next step, the index of sections, and sections whose margin holds the notes of
+ * the lines beside them. It prints as it reads.
+ */
+import Link from "next/link";
+import { Children, type ReactNode } from "react";
+import styles from "#app/_parts/record-page.module.css";
+import { StateMark } from "#app/_parts/state-mark.tsx";
+import { shellWords } from "#app/_words/en/shell.ts";
+import type { Outcome } from "#lib/workings/outcome.ts";
+import type { Explanation } from "#lib/workings/working.ts";
+
+export function Masthead({
+  number,
+  title,
+  latin,
+  standing,
+}: {
+  number?: string | undefined;
+  title: string;
+  latin?: string | undefined;
+  standing?: ReactNode;
+}) {
+  return (
+    <div className={styles.masthead}>
+      <div>
+        {number && <p className={styles.number}>{number}</p>}
+        <h1>{title}</h1>
+        {latin && <p className={styles.latin}>{latin}</p>}
+      </div>
+      {standing && <div className={styles.standing}>{standing}</div>}
+    </div>
+  );
+}
+
+/** One thing between now and the next step, with the one action that clears it. */
+export type NextThing = { key: string; outcome: Outcome; text: ReactNode; action?: ReactNode };
+
+export function NextBox({
+  things,
+  title = shellWords.next,
+}: {
+  things: readonly NextThing[];
+  title?: string;
+}) {
+  return (
+    <section className={styles.next} aria-label={title}>
+      <h2>{title}</h2>
+      {things.length === 0 ? (
+        <p style={{ margin: 0 }}>{shellWords.nothingNext}</p>
+      ) : (
+        <ul>
+          {things.map((thing) => (
+            <li key={thing.key}>
+              <span>
+                {thing.outcome !== "clear" && (
+                  <>
+                    <StateMark outcome={thing.outcome} />:{" "}
+                  </>
+                )}
+                {thing.text}
+              </span>
+              {thing.action}
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+export type IndexEntry = { id: string; label: string; count?: number | undefined };
+
+export function RecordPage({
+  masthead,
+  next,
+  index,
+  children,
+}: {
+  masthead: ReactNode;
+  next?: ReactNode;
+  index: readonly IndexEntry[];
+  children: ReactNode;
+}) {
+  return (
+    <div className={styles.page}>
+      {masthead}
+      {next}
+      <nav className={styles.index} aria-label={shellWords.sections}>
+        <ul>
+          {index.map((entry) => (
+            <li key={entry.id}>
+              <a href={`#${entry.id}`}>
+                {entry.label}
+                {entry.count !== undefined && <span>{entry.count}</span>}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      {children}
+    </div>
+  );
+}
+
+/** A page that is not a record: a list, a form. */
+export function PlainPage({ children }: { children: ReactNode }) {
+  return <div className={styles.plain}>{children}</div>;
+}
+
+export function Section({
+  id,
+  title,
+  margin,
+  children,
+}: {
+  id: string;
+  title: string;
+  margin?: ReactNode;
+  children: ReactNode;
+}) {
+  return (
+    <section className={styles.section} aria-labelledby={id}>
+      <div className={styles.body}>
+        <h2 id={id}>{title}</h2>
+        {children}
+      </div>
+      <div className={styles.margin}>{Children.count(margin) > 0 && margin}</div>
+    </section>
+  );
+}
+
+export function MarginNote({
+  outcome,
+  title,
+  source,
+  children,
+}: {
+  outcome?: Outcome | undefined;
+  title: ReactNode;
+  source?: ReactNode;
+  children?: ReactNode;
+}) {
+  return (
+    <div className={[styles.note, outcome ? styles[outcome] : ""].join(" ")}>
+      <p>
+        {outcome && (
+          <>
+            <StateMark outcome={outcome} />{" "}
+          </>
+        )}
+        <b>{title}</b> {children}
+      </p>
+      {source && <span className={styles.source}>{source}</span>}
+    </div>
+  );
+}
+
+/** How a figure was worked out: steps, sources and cautions, folded until asked for. */
+export function WorkingNote({
+  title,
+  working,
+  href,
+}: {
+  title: string;
+  working: Explanation<unknown>;
+  href?: string;
+}) {
+  return (
+    <div className={styles.note}>
+      <details>
+        <summary>
+          <b>{title}</b> {shellWords.working}
+        </summary>
+        <table>
+          <caption className="visually-hidden">{title}</caption>
+          <tbody>
+            {working.steps.map((step, position) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the steps of one working never move
+              <tr key={position}>
+                <th scope="row">
+                  {step.label}
+                  {step.formula && <span className={styles.source}>{step.formula}</span>}
+                </th>
+                <td className="right">
+                  {typeof step.value === "number" ? roundForReading(step.value) : String(step.value)}{" "}
+                  {step.unit}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        {working.cautions.length > 0 && (
+          <ul>
+            {working.cautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        )}
+        {href && <Link href={href}>{shellWords.tryWorking}</Link>}
+      </details>
+      {working.sources.map((source) => (
+        <span key={`${source.id} ${source.where}`} className={styles.source}>
+          {source.title}
+          {source.where && `, ${source.where}`} ({source.standing})
+        </span>
+      ))}
+    </div>
+  );
+}
+
+/** Four significant figures, never in powers of ten. */
+export function roundForReading(value: number): string {
+  if (!Number.isFinite(value)) return "–";
+  return new Intl.NumberFormat("en-GB", { maximumSignificantDigits: 4, useGrouping: "min2" }).format(value);
+}

@@ -1,0 +1,69 @@
+/** The frame of every page: the name, the places, one field to go anywhere, who is signed in. */
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { NavigationLink } from "#app/_parts/navigation-link.tsx";
+import styles from "#app/_parts/shell.module.css";
+import { shellWords } from "#app/_words/en/shell.ts";
+
+export type Place = { href: string; label: string };
+
+export function Shell({
+  places,
+  who,
+  signOut,
+  children,
+}: {
+  places: readonly Place[];
+  who: string;
+  signOut: ReactNode;
+  children: ReactNode;
+}) {
+  return (
+    <>
+      <a className={styles.skip} href="#content">
+        {shellWords.skip}
+      </a>
+      <header className={styles.top}>
+        <Link className={styles.name} href="/">
+          Anatheca
+        </Link>
+        <nav className={styles.nav} aria-label={shellWords.places}>
+          {places.map((place) => (
+            <NavigationLink key={place.href} href={place.href}>
+              {place.label}
+            </NavigationLink>
+          ))}
+        </nav>
+        <search className={styles.find}>
+          <form action="/go">
+            <label className="visually-hidden" htmlFor="go-to-or-do">
+              {shellWords.goToOrDo}
+            </label>
+            <input
+              id="go-to-or-do"
+              name="q"
+              placeholder={shellWords.goToOrDo}
+              autoComplete="off"
+              aria-describedby="go-examples"
+            />
+          </form>
+          <div className={styles.examples} id="go-examples">
+            <dl>
+              {shellWords.examples.map(([example, meaning]) => (
+                <div key={example} style={{ display: "contents" }}>
+                  <dt>{example}</dt>
+                  <dd>{meaning}</dd>
+                </div>
+              ))}
+            </dl>
+          </div>
+        </search>
+        <div className={styles.who}>
+          <span>{who}</span>
+          {signOut}
+        </div>
+      </header>
+      <main id="content">{children}</main>
+    </>
+  );
+}

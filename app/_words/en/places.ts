@@ -1,0 +1,15 @@
+/** The places of the program, by name, in English. */
+export const placeWords = {
+  due: "Due and at risk",
+  specimens: "Specimens",
+  find: "Find specimens",
+  slip: "Enquiry slip",
+  yourLoans: "Your loans",
+  series: "Series",
+  loans: "Loans",
+  institutions: "Institutions",
+  donors: "Donors",
+  accounts: "Accounts",
+  audit: "What happened",
+  workings: "Workings",
+} as const;

@@ -1,0 +1,61 @@
+/** How dates, money and figures are written. One place, so that a second language changes it once. */
+const locale = "en-GB";
+
+const dayFormat = new Intl.DateTimeFormat(locale, {
+  day: "numeric",
+  month: "long",
+  year: "numeric",
+  timeZone: "UTC",
+});
+const momentFormat = new Intl.DateTimeFormat(locale, {
+  day: "numeric",
+  month: "long",
+  year: "numeric",
+  hour: "2-digit",
+  minute: "2-digit",
+  timeZone: "UTC",
+});
+
+/** @param date "YYYY-MM-DD" */
+export function formatDate(date: string): string {
+  return dayFormat.format(new Date(`${date}T00:00:00Z`));
+}
+
+/** A moment in universal time, and says so. */
+export function formatMoment(moment: Date | string): string {
+  return `${momentFormat.format(new Date(moment))} UTC`;
+}
+
+/** A half-open range as its first and last day. */
+export function formatRange(startsOn: string, endsOn: string): string {
+  const last = new Date(Date.parse(`${endsOn}T00:00:00Z`) - 86_400_000);
+  return `${formatDate(startsOn)} to ${dayFormat.format(last)}`;
+}
+
+/** @param money whole minor units and an ISO 4217 code */
+export function formatMoney(money: { minor: number; currency: string }): string {
+  const digits = new Intl.NumberFormat(locale, {
+    style: "currency",
+    currency: money.currency,
+  }).resolvedOptions().maximumFractionDigits;
+  const amount = formatNumber(money.minor / 10 ** (digits ?? 2), digits);
+  return `${amount} ${money.currency}`;
+}
+
+/** @param digits decimals, fixed; without them, at most two */
+export function formatNumber(value: number, digits?: number): string {
+  const options =
+    digits === undefined
+      ? { maximumFractionDigits: 2 }
+      : { minimumFractionDigits: digits, maximumFractionDigits: digits };
+  return new Intl.NumberFormat(locale, options).format(value).replaceAll(",", "\u202f");
+}
+
+export function formatSize(size: { lengthMm: number; widthMm: number; heightMm: number }): string {
+  return `${formatNumber(size.lengthMm)} × ${formatNumber(size.widthMm)} × ${formatNumber(size.heightMm)} mm`;
+}
+
+/** A fraction as a percentage. */
+export function formatShare(fraction: number, digits = 0): string {
+  return `${formatNumber(fraction * 100, digits)} %`;
+}
