@@ -30,13 +30,7 @@ import { dropHeight, dropHeightMm, dropHeightsOfCarrierMm } from "#lib/transport
 import type { Foam } from "#lib/transport/foam.ts";
 import { fragility } from "#lib/transport/fragility.ts";
 import { crews, handling } from "#lib/transport/handling.ts";
-import {
-  type InnerCase,
-  InnerCase as InnerCaseSchema,
-  innerCase,
-  innerWallsMm,
-  layInnerCase,
-} from "#lib/transport/inner-case.ts";
+import { InnerCase, innerCase, innerWallsMm, layInnerCase } from "#lib/transport/inner-case.ts";
 import { PassageResult, passage, routeOutcome } from "#lib/transport/route.ts";
 import {
   type BoardThicknessMm,
@@ -81,7 +75,7 @@ export const CratePlanInput = z.object({
       spanMm: z.number().min(1).max(3_000).meta({ title: "Span between the held edges", unit: "mm" }),
       designStrengthMpa: z
         .number()
-        .positive()
+        .min(0.1)
         .max(200)
         .optional()
         .meta({ title: "Design strength", unit: "MPa" }),
@@ -107,7 +101,7 @@ export const CratePlan = z.object({
   orientation: CrateOrientation,
   /** What the crate was designed to fall from. */
   dropHeightMm: DropHeightMm,
-  innerCase: InnerCaseSchema,
+  innerCase: InnerCase,
   innerCaseWallMm: z.number().nullable().meta({ title: "Plywood of the inner case", unit: "mm" }),
   cushion: Cushion,
   crate: Crate,
@@ -155,7 +149,7 @@ const innerCaseInput = (input: CratePlanInput, choice: InnerChoice) => ({
   count: input.count,
 });
 
-/** Every body under every foam: kinds as preferred, then thin before thick, light wall before heavy. */
+/** Every load under every foam: kinds as preferred, then thin before thick, light wall before heavy. */
 function* eachTrial(
   input: CratePlanInput,
   kinds: readonly CrateKind[],
@@ -167,8 +161,8 @@ function* eachTrial(
     for (const cushionMm of boardsOfCrateMm(limitG)) {
       for (const wallMm of kind === "single-case" ? ([9] as const) : innerWallsMm) {
         const choice: InnerChoice = { kind, wallMm, cushionMm };
-        const body: LaidCase = { ...layInnerCase(innerCaseInput(input, choice)), choice };
-        for (const foam of foams) yield tryCushion(body, foam, cushionMm, fallMm, limitG);
+        const load: LaidCase = { ...layInnerCase(innerCaseInput(input, choice)), choice };
+        for (const foam of foams) yield tryCushion(load, foam, cushionMm, fallMm, limitG);
       }
     }
   }
@@ -179,11 +173,11 @@ const isStackable = (input: CratePlanInput) =>
   !["jar", "corrosion-cast", "articulated-skeleton"].includes(input.fragilityClass);
 
 function crateInput(input: CratePlanInput, trial: CushionTrial<LaidCase>): CrateInput {
-  const { body, thicknessMm, foam } = trial;
+  const { load, thicknessMm, foam } = trial;
   return {
-    sides: body.sides,
-    massKg: body.massKg,
-    wrapMm: body.wrapMm,
+    sides: load.sides,
+    massKg: load.massKg,
+    wrapMm: load.wrapMm,
     cushionMm: thicknessMm,
     foamDensityKgM3: foam.densityKgM3,
     centreOfGravityShare: 0.5,
@@ -226,7 +220,7 @@ function layOut(input: CratePlanInput) {
     kindsToTry(input, born, support),
     born.peakG,
   );
-  const { kind, cushionMm } = trial.body.choice;
+  const { kind, cushionMm } = trial.load.choice;
   const keepUpright = input.uprightOnly || kind === "jar-case" || kind === "upright-slot-case";
   const orientation: CrateOrientation = keepUpright ? "this-side-up" : "any-side";
   const built = buildCrate(crateInput(input, trial));
@@ -235,6 +229,7 @@ function layOut(input: CratePlanInput) {
     outer: built.outer,
     crew: input.crew,
     topplesOntoTwo: built.topplesOntoTwo,
+    standsUnlashed: built.standsUnlashedOnRoad,
     keepUpright,
   };
   const onTruck = handling(handlingInput).mode === "pallet-truck";
@@ -254,12 +249,12 @@ function layOut(input: CratePlanInput) {
     orientation,
     fallMm,
     dropHeight: { grossMassKg, carrierClass: input.carrierClass },
-    choice: trial.body.choice,
-    innerCase: innerCaseInput(input, trial.body.choice),
+    choice: trial.load.choice,
+    innerCase: innerCaseInput(input, trial.load.choice),
     cushion: {
-      massKg: trial.body.massKg,
-      sides: trial.body.sides,
-      bearingShare: trial.body.bearingShare,
+      massKg: trial.load.massKg,
+      sides: trial.load.sides,
+      bearingShare: trial.load.bearingShare,
       dropHeightMm: fallMm,
       peakG: born.peakG,
       thicknessMm: cushionMm,
@@ -299,20 +294,20 @@ export const cratePlan = working({
     "Local rules on handling and on wood across borders prevail: check with the local authority.",
   ],
   compute(input, note) {
-    const pieces = layOut(input);
-    const peakG = fragility.compute(pieces.fragility, note).peakG;
-    if (pieces.sheetSupport !== null) sheetSupport.explain(pieces.sheetSupport).steps.forEach(repeat(note));
-    const kind = note("kind of crate", pieces.choice.kind);
-    note("orientation", pieces.orientation);
-    dropHeight.compute(pieces.dropHeight, note);
-    note("designed for a drop of", pieces.fallMm, "mm", "lowest drop that the crate is heavy enough for");
-    const body = innerCase.compute(pieces.innerCase, note);
-    const cushioned = cushion.compute(pieces.cushion, note);
-    const built = crate.compute(pieces.crate, note);
-    const air = volumetricMass.explain(pieces.volumetricMass);
+    const inputs = layOut(input);
+    const peakG = fragility.compute(inputs.fragility, note).peakG;
+    if (inputs.sheetSupport !== null) sheetSupport.explain(inputs.sheetSupport).steps.forEach(repeat(note));
+    const kind = note("kind of crate", inputs.choice.kind);
+    note("orientation", inputs.orientation);
+    dropHeight.compute(inputs.dropHeight, note);
+    note("designed for a drop of", inputs.fallMm, "mm", "lowest drop that the crate is heavy enough for");
+    const load = innerCase.compute(inputs.innerCase, note);
+    const cushioned = cushion.compute(inputs.cushion, note);
+    const built = crate.compute(inputs.crate, note);
+    const air = volumetricMass.explain(inputs.volumetricMass);
     air.steps.forEach(repeat(note));
-    const handled = handling.compute(pieces.handling, note);
-    const passed = pieces.passages.map((one) => passage.compute(one, note));
+    const handled = handling.compute(inputs.handling, note);
+    const passed = inputs.passages.map((one) => passage.compute(one, note));
     const route = note(
       "way in",
       routeOutcome(passed),
@@ -326,18 +321,18 @@ export const cratePlan = working({
     const outcome = strictestOutcome([
       route,
       cushioned.holds ? "clear" : "bar",
-      built.wall.engineeredBase || built.topplesOntoTwo ? "attend" : "clear",
+      built.wall.engineeredBase || !built.standsUnlashedOnRoad ? "attend" : "clear",
     ]);
     note("outcome", outcome);
     return {
       outcome,
       peakG,
-      sheetSupport: pieces.support,
+      sheetSupport: inputs.support,
       kind,
-      orientation: pieces.orientation,
-      dropHeightMm: pieces.fallMm,
-      innerCase: body,
-      innerCaseWallMm: kind === "single-case" ? null : pieces.choice.wallMm,
+      orientation: inputs.orientation,
+      dropHeightMm: inputs.fallMm,
+      innerCase: load,
+      innerCaseWallMm: kind === "single-case" ? null : inputs.choice.wallMm,
       cushion: cushioned,
       crate: built,
       ...air.output,
@@ -352,19 +347,19 @@ export const cratePlan = working({
 /** The plan, and beside each figure the working it came from: its steps, sources and cautions. */
 export function explainCratePlan(input: unknown) {
   const plan = cratePlan.explain(input);
-  const pieces = layOut(CratePlanInput.parse(input));
+  const inputs = layOut(CratePlanInput.parse(input));
   return {
     plan,
     margin: {
-      fragility: fragility.explain(pieces.fragility),
-      sheetSupport: pieces.sheetSupport === null ? null : sheetSupport.explain(pieces.sheetSupport),
-      dropHeight: dropHeight.explain(pieces.dropHeight),
-      innerCase: innerCase.explain(pieces.innerCase),
-      cushion: cushion.explain(pieces.cushion),
-      crate: crate.explain(pieces.crate),
-      volumetricMass: volumetricMass.explain(pieces.volumetricMass),
-      handling: handling.explain(pieces.handling),
-      passages: pieces.passages.map((one) => passage.explain(one)),
+      fragility: fragility.explain(inputs.fragility),
+      sheetSupport: inputs.sheetSupport === null ? null : sheetSupport.explain(inputs.sheetSupport),
+      dropHeight: dropHeight.explain(inputs.dropHeight),
+      innerCase: innerCase.explain(inputs.innerCase),
+      cushion: cushion.explain(inputs.cushion),
+      crate: crate.explain(inputs.crate),
+      volumetricMass: volumetricMass.explain(inputs.volumetricMass),
+      handling: handling.explain(inputs.handling),
+      passages: inputs.passages.map((one) => passage.explain(one)),
     },
   };
 }

@@ -1,12 +1,12 @@
 /**
- * The crate around a cushioned body: its sides, its walls, what each part weighs,
+ * The crate around a cushioned load: its sides, its walls, what each part weighs,
  * where its centre of gravity lies and how far it may lean.
  *
  *        ┌═══════════════┐ ← lid batten        outer = inner + 2 ply + 2 battens
  *      ▐ ┌───────────────┐ ▌ ← plywood         outer height = inner + 2 ply
  *      ▐ │░░ cushion ░░░░│ ▌                       + lid batten + skid
  *      ▐ │░░┌────────┐░░░│ ▌ ← side batten
- *      ▐ │░░│  body  │░░░│ ▌                   inner = body + 2 wrap + 2 cushion
+ *      ▐ │░░│  load  │░░░│ ▌                   inner = load + 2 wrap + 2 cushion
  *      ▐ └──┴────────┴───┘ ▌
  *          ██    ██    ██    ← skids, across the width
  *
@@ -169,13 +169,13 @@ export const CrateInput = z.object({
     .max(500)
     .default(35)
     .meta({ title: "Density of the foam", unit: "kg/m³" }),
-  /** From the underside of the body, as a share of its height. */
+  /** From the underside of the load, as a share of its height. */
   centreOfGravityShare: z
     .number()
     .min(0.05)
     .max(0.95)
     .default(0.5)
-    .meta({ title: "Height of the centre of gravity in the body", unit: "" }),
+    .meta({ title: "Height of the centre of gravity in the load", unit: "" }),
   stackable: z.boolean().default(true).meta({ title: "Other crates may stand on it" }),
   wall: Wall.optional(),
 });
@@ -273,7 +273,7 @@ const asText = (sides: Sides) =>
 
 function noteCrate(crate: Crate, note: Note): void {
   const { wall, partsKg } = crate;
-  note("inner length × width × height", asText(crate.inner), "mm", "body + 2 wrap + 2 cushion");
+  note("inner length × width × height", asText(crate.inner), "mm", "load + 2 wrap + 2 cushion");
   note("wall", wall.name, "", "by mass of contents and largest panel");
   note("plywood", wall.plywoodMm, "mm");
   note(
@@ -284,12 +284,12 @@ function noteCrate(crate: Crate, note: Note): void {
   );
   note("skids", `${wall.skidCount} of ${wall.skidHeightMm} × ${wall.skidWidthMm}`, "mm", "across the width");
   note("outer length × width × height", asText(crate.outer), "mm", "inner + 2 plywood + battens + skids");
-  note("contents", partsKg.contents, "kg");
-  note("plywood", partsKg.plywood, "kg", "shell volume × 600 kg/m³");
-  note("battens", partsKg.battens, "kg", "length × section × 480 kg/m³");
-  note("skids", partsKg.skids, "kg", "volume × 480 kg/m³");
-  note("cushion", partsKg.cushion, "kg", "inner less wrapped body, × density");
-  note("hardware", partsKg.hardware, "kg");
+  note("mass of contents", partsKg.contents, "kg");
+  note("mass of plywood", partsKg.plywood, "kg", "shell volume × 600 kg/m³");
+  note("mass of battens", partsKg.battens, "kg", "length × section × 480 kg/m³");
+  note("mass of skids", partsKg.skids, "kg", "volume × 480 kg/m³");
+  note("mass of cushion", partsKg.cushion, "kg", "inner less wrapped load, × density");
+  note("mass of hardware", partsKg.hardware, "kg");
   note("gross mass", crate.grossMassKg, "kg", "sum of the parts");
   note("load on the lid", crate.lidLoadKn, "kN", "10 kN/m² × lid; 0 when nothing may stand on it");
   note("in kilograms", (crate.lidLoadKn * 1000) / STANDARD_GRAVITY, "kg", "load / g");

@@ -68,7 +68,7 @@ export const CushionFace = z.object({
 export type CushionFace = z.infer<typeof CushionFace>;
 
 /** What lies on the cushion: its sides, its mass, and the share of each face that can bear load. */
-export type CushionedBody = { sides: Sides; massKg: number; bearingShare: number };
+export type CushionLoad = { sides: Sides; massKg: number; bearingShare: number };
 
 /** @returns mm, the shortest side that keeps a pad of this thickness from buckling */
 export function kerstenSideMm(thicknessMm: number): number {
@@ -114,14 +114,14 @@ function layPads(
 function tryFace(
   face: (typeof cushionFaces)[number],
   [firstMm, secondMm]: readonly [number, number],
-  body: CushionedBody,
+  load: CushionLoad,
   foam: Foam,
   thicknessMm: number,
   fallMm: number,
   limitG: number,
 ): CushionFace {
-  const weightN = body.massKg * STANDARD_GRAVITY;
-  const shrink = Math.sqrt(body.bearingShare);
+  const weightN = load.massKg * STANDARD_GRAVITY;
+  const shrink = Math.sqrt(load.bearingShare);
   const bestStressKpa = cushionOptimum(foam, fallMm, thicknessMm).staticStressKpa;
   const wantedAreaMm2 = (weightN / Math.min(bestStressKpa, foam.creepLimitKpa)) * 1000;
   const tries = padCounts.map((padCount) => {
@@ -150,8 +150,8 @@ function isBetter(next: Judged, best: Judged): boolean {
   return next.faults.length > 0 && next.peakG < best.peakG;
 }
 
-export type CushionTrial<Body extends CushionedBody = CushionedBody> = {
-  body: Body;
+export type CushionTrial<Load extends CushionLoad = CushionLoad> = {
+  load: Load;
   foam: Foam;
   thicknessMm: number;
   faces: CushionFace[];
@@ -161,24 +161,24 @@ export type CushionTrial<Body extends CushionedBody = CushionedBody> = {
   faults: CushionFault[];
 };
 
-/** One foam of one thickness under one body. */
-export function tryCushion<Body extends CushionedBody>(
-  body: Body,
+/** One foam of one thickness under one load. */
+export function tryCushion<Load extends CushionLoad>(
+  load: Load,
   foam: Foam,
   thicknessMm: number,
   fallMm: number,
   limitG: number,
-): CushionTrial<Body> {
-  const { lengthMm, widthMm, heightMm } = body.sides;
+): CushionTrial<Load> {
+  const { lengthMm, widthMm, heightMm } = load.sides;
   const faces = (
     [
       ["base-and-lid", [lengthMm, widthMm]],
       ["long-sides", [Math.max(lengthMm, widthMm), heightMm]],
       ["ends", [Math.min(lengthMm, widthMm), heightMm]],
     ] as const
-  ).map(([face, edges]) => tryFace(face, edges, body, foam, thicknessMm, fallMm, limitG));
+  ).map(([face, edges]) => tryFace(face, edges, load, foam, thicknessMm, fallMm, limitG));
   return {
-    body,
+    load,
     foam,
     thicknessMm,
     faces,
@@ -189,8 +189,8 @@ export function tryCushion<Body extends CushionedBody>(
 }
 
 /** @returns the first trial that holds, else the best of them; null when there is none */
-export function firstThatHolds<Body extends CushionedBody>(trials: Iterable<CushionTrial<Body>>) {
-  let best: CushionTrial<Body> | null = null;
+export function firstThatHolds<Load extends CushionLoad>(trials: Iterable<CushionTrial<Load>>) {
+  let best: CushionTrial<Load> | null = null;
   for (const trial of trials) {
     if (trial.faults.length === 0) return trial;
     if (best === null || isBetter(trial, best)) best = trial;
@@ -199,14 +199,14 @@ export function firstThatHolds<Body extends CushionedBody>(trials: Iterable<Cush
 }
 
 function* eachTrial(
-  body: CushionedBody,
+  load: CushionLoad,
   foams: readonly Foam[],
   thicknesses: readonly number[],
   fallMm: number,
   limitG: number,
 ) {
   for (const thicknessMm of thicknesses) {
-    for (const foam of foams) yield tryCushion(body, foam, thicknessMm, fallMm, limitG);
+    for (const foam of foams) yield tryCushion(load, foam, thicknessMm, fallMm, limitG);
   }
 }
 
@@ -222,7 +222,7 @@ const gluedThicknessesMm = [175, 200, 225, 250, 275, 300];
 
 /** What would hold, one change at a time, where no board does. */
 function findWhatHolds(
-  body: CushionedBody,
+  load: CushionLoad,
   foams: readonly Foam[],
   fallMm: number,
   limitG: number,
@@ -230,7 +230,7 @@ function findWhatHolds(
   const holds = (change: { massKg?: number; fallMm?: number; limitG?: number; boards?: readonly number[] }) =>
     firstThatHolds(
       eachTrial(
-        { ...body, massKg: change.massKg ?? body.massKg },
+        { ...load, massKg: change.massKg ?? load.massKg },
         foams,
         change.boards ?? boardThicknessesMm,
         change.fallMm ?? fallMm,
@@ -247,7 +247,7 @@ function findWhatHolds(
     dropHeightMm: firstOf(steps(Math.ceil(fallMm / 10) * 10, -10, Math.ceil(fallMm / 10) - 1), (lowerMm) =>
       holds({ fallMm: lowerMm }),
     ),
-    massKg: firstOf(steps(Math.ceil(body.massKg * 2) / 2, 0.5, 120), (massKg) => holds({ massKg })),
+    massKg: firstOf(steps(Math.ceil(load.massKg * 2) / 2, 0.5, 120), (massKg) => holds({ massKg })),
     peakG: firstOf(steps(Math.ceil(limitG), 1, 200), (bornG) => holds({ limitG: bornG })),
   };
 }
@@ -269,7 +269,7 @@ export const Cushion = z.object({
 export type Cushion = z.infer<typeof Cushion>;
 
 function noteTrial(trial: CushionTrial, fallMm: number, limitG: number, note: Note): void {
-  const { foam, thicknessMm, body } = trial;
+  const { foam, thicknessMm, load } = trial;
   const optimum = cushionOptimum(foam, fallMm, thicknessMm);
   note("greatest shock by the model", limitG / (1 + SHOCK_MARGIN), "G", "limit / 1.15");
   note("foam", foam.id, "", foam.remark);
@@ -292,7 +292,7 @@ function noteTrial(trial: CushionTrial, fallMm: number, limitG: number, note: No
       "mm²",
       `${face.padCount} × ${face.padShortMm.toFixed(0)} × ${face.padLongMm.toFixed(0)} mm`,
     );
-    note(`${face.face}: static stress`, face.staticStressKpa, "kPa", `${body.massKg.toFixed(2)} kg · g / A`);
+    note(`${face.face}: static stress`, face.staticStressKpa, "kPa", `${load.massKg.toFixed(2)} kg · g / A`);
     note(`${face.face}: shock`, face.peakG, "G", "(a / s) exp(b s h / t)");
     note(`${face.face}: shock after creep`, face.peakAfterCreepG, "G", "the same at 0.9 t");
   }
@@ -333,8 +333,8 @@ export const cushion = working({
   compute(input, note) {
     const foams = readFoams(input.ownFoam, input.foam);
     const boards = input.thicknessMm === undefined ? boardThicknessesMm : [input.thicknessMm];
-    const body = { sides: input.sides, massKg: input.massKg, bearingShare: input.bearingShare };
-    const trial = firstThatHolds(eachTrial(body, foams, boards, input.dropHeightMm, input.peakG));
+    const load = { sides: input.sides, massKg: input.massKg, bearingShare: input.bearingShare };
+    const trial = firstThatHolds(eachTrial(load, foams, boards, input.dropHeightMm, input.peakG));
     if (trial === null) throw new RangeError("no foam and no board to try");
     noteTrial(trial, input.dropHeightMm, input.peakG, note);
     const holds = note("holds", trial.faults.length === 0, "", trial.faults.join(", "));
@@ -349,7 +349,7 @@ export const cushion = working({
       peakAfterCreepG: trial.peakAfterCreepG,
       faces: trial.faces,
       faults: trial.faults,
-      wouldHold: holds ? null : findWhatHolds(body, foams, input.dropHeightMm, input.peakG),
+      wouldHold: holds ? null : findWhatHolds(load, foams, input.dropHeightMm, input.peakG),
     };
   },
 });

@@ -79,10 +79,11 @@ export function curveThroughPoints(points: readonly CushionPoint[]): CushionCurv
   const logStress = mean((at) => at.logStress);
   const spread = mean((at) => (at.energy - energy) ** 2);
   const bPerKpa = mean((at) => (at.energy - energy) * (at.logStress - logStress)) / spread;
-  if (!(bPerKpa > 0 && Number.isFinite(bPerKpa))) {
+  const aKpa = Math.exp(logStress - bPerKpa * energy);
+  if (!(bPerKpa > 0 && Number.isFinite(bPerKpa) && aKpa > 0)) {
     throw new RangeError("a cushion curve needs points of different energy whose stress rises with it");
   }
-  return { bPerKpa, aKpa: Math.exp(logStress - bPerKpa * energy) };
+  return { aKpa, bPerKpa };
 }
 
 /** In order of preference: polyethylene is inert, ester polyurethane hydrolyses within years. */

@@ -39,6 +39,7 @@ export const handlingCautions = [
   "never-lift-by-battens",
   "trolley-or-truck-on-each-floor",
   "topples-onto-two",
+  "secure-against-tipping",
   "not-downhill-of-it",
   "keep-upright",
   "mark-centre-of-gravity",
@@ -54,6 +55,7 @@ export const handling = working({
     outer: Sides,
     crew: z.enum(crews).default("men").meta({ title: "Filter for" }),
     topplesOntoTwo: z.boolean().default(false).meta({ title: "Tall on a narrow base" }),
+    standsUnlashed: z.boolean().default(true).meta({ title: "Stands by itself on the road" }),
     keepUpright: z.boolean().default(false).meta({ title: "Upright only" }),
   }),
   output: z.object({
@@ -71,7 +73,7 @@ export const handling = working({
     "Filters for a good lift close to the body; arms out, stooping or turning they fall to a half and less.",
     "They differ between countries and persons: local rules prevail.",
   ],
-  compute({ grossMassKg, outer, crew, topplesOntoTwo, keepUpright }, note) {
+  compute({ grossMassKg, outer, crew, topplesOntoTwo, standsUnlashed, keepUpright }, note) {
     const oneKg = note("one person", teamFilterKg(crew, 1), "kg", `knuckle to elbow, ${crew}`);
     const twoKg = note("two persons", teamFilterKg(crew, 2), "kg", "two thirds of the sum");
     const longestMm = Math.max(outer.lengthMm, outer.widthMm, outer.heightMm);
@@ -85,6 +87,7 @@ export const handling = working({
       "never-lift-by-battens": mode !== "pallet-truck",
       "trolley-or-truck-on-each-floor": mode === "pallet-truck",
       "topples-onto-two": topplesOntoTwo,
+      "secure-against-tipping": !standsUnlashed,
       "not-downhill-of-it": mode === "pallet-truck",
       "keep-upright": keepUpright,
       "mark-centre-of-gravity": grossMassKg > MARK_CENTRE_FROM_KG,

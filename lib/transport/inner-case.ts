@@ -13,7 +13,7 @@
  * outer cushion from buckling: the spare room is filled with lining.
  */
 import { z } from "zod";
-import { type CushionedBody, kerstenSideMm } from "#lib/transport/cushion.ts";
+import { type CushionLoad, kerstenSideMm } from "#lib/transport/cushion.ts";
 import { BoardThicknessMm, CrateKind, growSides, MassKg, Sides, volumeM3 } from "#lib/transport/schema.ts";
 import { slotCaseDepthMm } from "#lib/transport/sheet-support.ts";
 import { cite } from "#lib/workings/sources.ts";
@@ -39,7 +39,7 @@ const SLOT_DIVIDER_MM = 6;
 /** Of a specimen lying in cut foam about half of each face can bear load. */
 const BEARING_SHARE_IN_CUT_FOAM = 0.5;
 
-/** Plywood for inner cases; a thicker wall makes a light body heavy enough for its cushion. */
+/** Plywood for inner cases; a thicker wall makes a light load heavy enough for its cushion. */
 export const innerWallsMm = [9, 12, 18, 24] as const;
 
 export const InnerCaseInput = z.object({
@@ -56,10 +56,10 @@ export const InnerCase = z.object({
   sides: Sides,
   massKg: z.number().meta({ title: "Mass on the cushion", unit: "kg" }),
   bearingShare: z.number().meta({ title: "Share of a face that can bear load", unit: "" }),
-  /** Wrap and tolerance between this body and its cushion, on each face. */
+  /** Wrap and tolerance between this load and its cushion, on each face. */
   wrapMm: z.number().meta({ title: "Wrap", unit: "mm" }),
 });
-export type InnerCase = z.infer<typeof InnerCase> & CushionedBody;
+export type InnerCase = z.infer<typeof InnerCase> & CushionLoad;
 
 /** The two large sides of a sheet lie in the plane, whichever way it was measured. */
 function flatSides({ lengthMm, widthMm, heightMm }: Sides) {
@@ -96,7 +96,7 @@ function layInside({ kind, sides, count }: InnerCaseInput): { room: Sides; fitti
   }
 }
 
-/** @returns the body that the outer cushion carries */
+/** @returns the load that the outer cushion carries */
 export function layInnerCase(input: InnerCaseInput): InnerCase {
   const specimensKg = input.massKg * input.count;
   if (input.kind === "single-case") {
@@ -143,14 +143,14 @@ export const innerCase = working({
     "Many small points of contact are forbidden: carry mount or base, leave hollows around free parts.",
   ],
   compute(input, note) {
-    const body = layInnerCase(input);
+    const load = layInnerCase(input);
     note("kind of crate", input.kind);
     if (input.kind !== "single-case") note("plywood of the inner case", input.wallMm, "mm");
-    note("length on the cushion", body.sides.lengthMm, "mm");
-    note("width on the cushion", body.sides.widthMm, "mm");
-    note("height on the cushion", body.sides.heightMm, "mm");
-    note("mass on the cushion", body.massKg, "kg", `${input.count} × ${input.massKg} kg and what holds it`);
-    note("share of a face that can bear load", body.bearingShare);
-    return body;
+    note("length on the cushion", load.sides.lengthMm, "mm");
+    note("width on the cushion", load.sides.widthMm, "mm");
+    note("height on the cushion", load.sides.heightMm, "mm");
+    note("mass on the cushion", load.massKg, "kg", `${input.count} × ${input.massKg} kg and what holds it`);
+    note("share of a face that can bear load", load.bearingShare);
+    return load;
   },
 });

@@ -171,10 +171,9 @@ function waysRoundCorner(posture: Posture, turn: z.infer<typeof CorridorTurn>, r
       ? []
       : [check("corridor-height", posture.highMm + raisedMm + CLEARANCE_MM, turn.clearHeightMm)];
   if (firstWidthMm === undefined || secondWidthMm === undefined) {
-    const known = firstWidthMm ?? secondWidthMm;
-    const straight = check("corridor-width", shortMm, known);
-    const asked: PassageCheck = { ...check("ladder-limit", longMm, undefined) };
-    return [{ manner: mannerOf(posture), checks: [straight, asked, ...height] }];
+    const straight = check("corridor-width", shortMm, firstWidthMm ?? secondWidthMm);
+    const unmeasured = check("corridor-width", shortMm, undefined);
+    return [{ manner: mannerOf(posture), checks: [straight, unmeasured, ...height] }];
   }
   const turning: Way = {
     manner: mannerOf(posture),
@@ -205,7 +204,8 @@ function waysIntoLift(posture: Posture, lift: z.infer<typeof Lift>, crate: Movin
   ];
   const manner = mannerOf(posture);
   if (carWidthMm === undefined || carDepthMm === undefined) {
-    return [{ manner, checks: [check("lift-plan", longMm, undefined), ...rest] }];
+    const known = check("lift-plan", shortMm, carWidthMm ?? carDepthMm);
+    return [{ manner, checks: [known, check("lift-plan", longMm, undefined), ...rest] }];
   }
   const roomLongMm = Math.max(carWidthMm, carDepthMm);
   const roomShortMm = Math.min(carWidthMm, carDepthMm);

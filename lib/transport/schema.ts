@@ -106,17 +106,17 @@ export type BoardThicknessMm = z.infer<typeof BoardThicknessMm>;
 
 /** One measured point of a maker's cushion curve. */
 export const CushionPoint = z.object({
-  thicknessMm: z.number().positive().max(500).meta({ title: "Thickness", unit: "mm" }),
+  thicknessMm: z.number().min(1).max(500).meta({ title: "Thickness", unit: "mm" }),
   dropHeightMm: DropHeightMm,
-  staticStressKpa: z.number().positive().max(200).meta({ title: "Static stress", unit: "kPa" }),
-  peakG: z.number().positive().max(1_000).meta({ title: "Peak shock", unit: "G" }),
+  staticStressKpa: z.number().min(0.01).max(200).meta({ title: "Static stress", unit: "kPa" }),
+  peakG: z.number().min(1).max(1_000).meta({ title: "Peak shock", unit: "G" }),
 });
 export type CushionPoint = z.infer<typeof CushionPoint>;
 
 /** A foam that the house has its own curve for; it takes the place of the list. */
 export const OwnFoam = z.object({
   densityKgM3: z.number().min(5).max(500).meta({ title: "Density", unit: "kg/m³" }),
-  creepLimitKpa: z.number().positive().max(200).meta({ title: "Creep limit", unit: "kPa" }),
+  creepLimitKpa: z.number().min(0.01).max(200).meta({ title: "Creep limit", unit: "kPa" }),
   points: z.array(CushionPoint).min(3).max(200),
 });
 export type OwnFoam = z.infer<typeof OwnFoam>;

@@ -24,20 +24,10 @@ export const SHEET_DENSITY_KG_M3 = 1200;
  */
 export const SHEET_DESIGN_STRENGTH_MPA = 20;
 
-export const SlotCase = z.object({
-  count: z.number().int().min(1).max(200).meta({ title: "Sheets", unit: "" }),
-  thicknessMm: z.number().positive().max(200).meta({ title: "Thickness of a sheet", unit: "mm" }),
-  paddingMm: z.number().min(0).max(100).meta({ title: "Padding on each face", unit: "mm" }),
-  dividerMm: z.number().min(0).max(100).meta({ title: "Thickness of a divider", unit: "mm" }),
-});
+type SlotCase = { count: number; thicknessMm: number; paddingMm: number; dividerMm: number };
 
 /** D = n (t + 2p) + (n + 1) d  @returns mm */
-export function slotCaseDepthMm({
-  count,
-  thicknessMm,
-  paddingMm,
-  dividerMm,
-}: z.infer<typeof SlotCase>): number {
+export function slotCaseDepthMm({ count, thicknessMm, paddingMm, dividerMm }: SlotCase): number {
   if (!(Number.isInteger(count) && count >= 1 && thicknessMm > 0 && paddingMm >= 0 && dividerMm >= 0)) {
     throw new RangeError("a slot case needs at least one sheet and no negative measure");
   }
@@ -74,7 +64,7 @@ export const sheetSupport = working({
       .meta({ title: "Density", unit: "kg/m³" }),
     designStrengthMpa: z
       .number()
-      .positive()
+      .min(0.1)
       .max(200)
       .default(SHEET_DESIGN_STRENGTH_MPA)
       .meta({ title: "Design strength in bending", unit: "MPa" }),
