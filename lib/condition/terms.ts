@@ -5,6 +5,15 @@
  * yellowing, cracking and loss of transparency of resin are published words.
  */
 import type { PreparationCode } from "#lib/environment/schema.ts";
+import { cite } from "#lib/workings/sources.ts";
+
+/** What the words and the contents of a check rest on. */
+export const findingSources = [
+  cite("en-16095", "essential contents of a condition report"),
+  cite("resin-terms"),
+  cite("fluid-storage", "closures, level, concentration"),
+  cite("practice", "all other words, severities and activities"),
+] as const;
 
 export const findingGroups = [
   "structure",
