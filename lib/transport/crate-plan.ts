@@ -44,13 +44,12 @@ import {
   OwnFoam,
   Passage,
   PeakG,
-  passageOutcomes,
   SheetSupport,
   Sides,
-  strictestOutcome,
 } from "#lib/transport/schema.ts";
 import { sheetSupport } from "#lib/transport/sheet-support.ts";
 import { volumetricMass } from "#lib/transport/volumetric-mass.ts";
+import { outcomes, strictestOutcome } from "#lib/workings/outcome.ts";
 import { cite } from "#lib/workings/sources.ts";
 import { type Note, type Step, working } from "#lib/workings/working.ts";
 
@@ -93,7 +92,7 @@ export const CratePlanInput = z.object({
 export type CratePlanInput = z.output<typeof CratePlanInput>;
 
 export const CratePlan = z.object({
-  outcome: z.enum(passageOutcomes),
+  outcome: z.enum(outcomes),
   peakG: PeakG,
   /** Null for what is not a sheet. */
   sheetSupport: SheetSupport.nullable(),
@@ -110,7 +109,7 @@ export const CratePlan = z.object({
   handling: handling.output,
   absorbentMl: z.number().nullable().meta({ title: "Absorbent for at least", unit: "ml" }),
   passages: z.array(PassageResult),
-  route: z.enum(passageOutcomes),
+  route: z.enum(outcomes),
 });
 export type CratePlan = z.infer<typeof CratePlan>;
 

@@ -21,13 +21,11 @@ import {
   type Lift,
   MassKg,
   Passage,
-  type PassageOutcome,
   passageKinds,
-  passageOutcomes,
   type Ramp,
   Sides,
-  strictestOutcome,
 } from "#lib/transport/schema.ts";
+import { type Outcome, outcomes, strictestOutcome } from "#lib/workings/outcome.ts";
 import { cite } from "#lib/workings/sources.ts";
 import { type Note, working } from "#lib/workings/working.ts";
 
@@ -68,7 +66,7 @@ export type PassageManner = (typeof passageManners)[number];
 
 export const PassageCheck = z.object({
   fact: z.enum(passageFacts),
-  outcome: z.enum(passageOutcomes),
+  outcome: z.enum(outcomes),
   /** The crate's measure, clearance included. */
   needed: z.number(),
   /** Null when nobody has measured it. */
@@ -81,7 +79,7 @@ export type PassageCheck = z.infer<typeof PassageCheck>;
 export const PassageResult = z.object({
   kind: z.enum(passageKinds),
   name: z.string().nullable(),
-  outcome: z.enum(passageOutcomes),
+  outcome: z.enum(outcomes),
   manner: z.enum(passageManners),
   /** The check that decides: the strictest, and among equals the tightest. */
   fact: z.enum(passageFacts),
@@ -129,7 +127,7 @@ function check(
   needed: number,
   available: number | undefined,
   unit: PassageCheck["unit"] = "mm",
-  onFail: PassageOutcome = "bar",
+  onFail: Outcome = "bar",
 ): PassageCheck {
   if (available === undefined) return { fact, outcome: "attend", needed, available: null, spare: null, unit };
   const spare = available - needed;
@@ -141,7 +139,7 @@ type Way = { manner: PassageManner; checks: PassageCheck[] };
 const wayOutcome = (way: Way) =>
   strictestOutcome([way.manner === "upright" ? "clear" : "attend", ...way.checks.map((one) => one.outcome)]);
 
-const rank = (outcome: PassageOutcome) => passageOutcomes.indexOf(outcome);
+const rank = (outcome: Outcome) => outcomes.indexOf(outcome);
 
 /** The mildest way; among equals the one named first. */
 function mildest(ways: readonly [Way, ...Way[]]): Way {
@@ -300,7 +298,7 @@ export function passCrate(passage: Passage, crate: MovingCrate): PassageResult {
 }
 
 /** @returns the strictest passage of the way in; "attend" when no passage is known */
-export function routeOutcome(results: readonly PassageResult[]): PassageOutcome {
+export function routeOutcome(results: readonly PassageResult[]): Outcome {
   return results.length === 0 ? "attend" : strictestOutcome(results.map((result) => result.outcome));
 }
 

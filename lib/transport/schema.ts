@@ -8,16 +8,6 @@
  */
 import { z } from "zod";
 
-/** The three answers of a rule, from the mildest to the strictest. */
-export const passageOutcomes = ["clear", "attend", "bar"] as const;
-export type PassageOutcome = (typeof passageOutcomes)[number];
-
-/** @returns the strictest of the outcomes; "clear" for none */
-export function strictestOutcome(outcomes: readonly PassageOutcome[]): PassageOutcome {
-  if (outcomes.includes("bar")) return "bar";
-  return outcomes.includes("attend") ? "attend" : "clear";
-}
-
 /** Who carries it, from the gentlest to the roughest. */
 export const carrierClasses = [
   "specialist-door-to-door",

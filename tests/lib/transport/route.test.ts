@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { passage, routeOutcome } from "#lib/transport/route.ts";
-import { type Passage, passageOutcomes } from "#lib/transport/schema.ts";
+import type { Passage } from "#lib/transport/schema.ts";
+import { outcomes } from "#lib/workings/outcome.ts";
 
 const outer = { lengthMm: 1000, widthMm: 700, heightMm: 900 };
 const crate = { outer, grossMassKg: 60 };
-const rank = (outcome: (typeof passageOutcomes)[number]) => passageOutcomes.indexOf(outcome);
+const rank = (outcome: (typeof outcomes)[number]) => outcomes.indexOf(outcome);
 
 test("a door keeps 20 mm each way, to the millimetre", () => {
   const door = (clearWidthMm: number, clearHeightMm: number) =>
