@@ -44,6 +44,8 @@ const constraintReasons: Record<string, string> = {
   cover_loan_id_policy_number_starts_at_key: "cover.already-recorded",
   crate_content_crate_id_position_key: "crate.position-taken",
   stage_loan_id_direction_key: "stage.already-planned",
+  place_code_key: "place.code-taken",
+  consent_one_current: "donor.consent-changed-meanwhile",
 };
 
 /** The refusal behind an error of the database, or nothing when it is a bug. */

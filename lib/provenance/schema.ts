@@ -5,6 +5,7 @@
  */
 import { z } from "zod";
 import { DateText } from "#lib/platform/dates.ts";
+import { Id } from "#lib/platform/identity.ts";
 
 /** What a donor can allow or refuse. */
 export const scopes = [
@@ -46,6 +47,7 @@ export const bases = [
 export type Basis = (typeof bases)[number];
 
 export const audienceLimits = ["professionals only", "enrolled students", "anyone", "unknown"] as const;
+export type AudienceLimit = (typeof audienceLimits)[number];
 export const dispositions = [
   "return to family",
   "burial",
@@ -53,6 +55,7 @@ export const dispositions = [
   "retain indefinitely",
   "unknown",
 ] as const;
+export type Disposition = (typeof dispositions)[number];
 
 /** ISO 3166-1 alpha-2, upper case. */
 export const CountryCode = z.string().regex(/^[A-Z]{2}$/, "country.two-letters");
@@ -62,29 +65,39 @@ export const DonorCode = z.string().regex(/^D-[0-9A-Z]{5}$/, "donor.code-pattern
 
 const text = (most: number) => z.string().trim().max(most);
 
-export const ConsentInput = z.object({
-  donorCode: DonorCode,
-  basis: z.enum(bases),
-  formVersion: text(60),
-  signedOn: DateText.nullable(),
-  witnessCount: z.number().int().min(0).max(10).nullable(),
-  /** Where the evidence is held; the evidence itself is never copied here. */
-  evidencePlace: text(200).min(1),
-  answers: z.record(Scope, z.enum(answers)),
-  audience: z.enum(audienceLimits),
-  /** Empty means that no list of allowed countries was stated. */
-  territoriesAllowed: z.array(CountryCode).max(60),
-  territoriesRefused: z.array(CountryCode).max(60),
-  validUntil: DateText.nullable(),
-  reviewDueOn: DateText.nullable(),
-  nonCommercialOnly: z.boolean(),
-  /** A face, a tattoo or a name makes the person recognisable. */
-  identifiable: z.boolean(),
-  disposition: z.enum(dispositions),
-  dispositionDueOn: DateText.nullable(),
-  verifiedBy: text(120).nullable(),
-  verifiedOn: DateText.nullable(),
-});
+export const ConsentInput = z
+  .object({
+    donorCode: DonorCode,
+    basis: z.enum(bases),
+    formVersion: text(60),
+    signedOn: DateText.nullable(),
+    witnessCount: z.number().int().min(0).max(10).nullable(),
+    /** Where the evidence is held; the evidence itself is never copied here. */
+    evidencePlace: text(200).min(1),
+    answers: z.record(Scope, z.enum(answers)),
+    audience: z.enum(audienceLimits),
+    /** Empty means that no list of allowed countries was stated. */
+    territoriesAllowed: z.array(CountryCode).max(60),
+    territoriesRefused: z.array(CountryCode).max(60),
+    validUntil: DateText.nullable(),
+    reviewDueOn: DateText.nullable(),
+    nonCommercialOnly: z.boolean(),
+    /** A face, a tattoo or a name makes the person recognisable. */
+    identifiable: z.boolean(),
+    disposition: z.enum(dispositions),
+    dispositionDueOn: DateText.nullable(),
+    verifiedBy: text(120).nullable(),
+    verifiedOn: DateText.nullable(),
+  })
+  .check((context) => {
+    const { value, issues } = context;
+    const refuse = (path: string[], message: string) =>
+      issues.push({ code: "custom", input: value, path, message });
+    if (value.territoriesAllowed.some((country) => value.territoriesRefused.includes(country)))
+      refuse(["territoriesRefused"], "consent.country-both-ways");
+    if (value.signedOn !== null && value.validUntil !== null && value.validUntil < value.signedOn)
+      refuse(["validUntil"], "consent.ends-before-signed");
+  });
 export type ConsentInput = z.infer<typeof ConsentInput>;
 
 /** What rules may know of one donor's current consent: scopes and limits, never who. */
@@ -93,7 +106,7 @@ export type ConsentFacts = {
   donorCode: string;
   basis: Basis;
   answers: Record<Scope, Answer>;
-  audience: (typeof audienceLimits)[number];
+  audience: AudienceLimit;
   territoriesAllowed: string[];
   territoriesRefused: string[];
   validUntil: DateText | null;
@@ -102,7 +115,7 @@ export type ConsentFacts = {
   identifiable: boolean;
   withdrawalReceivedOn: DateText | null;
   withdrawalEffectiveOn: DateText | null;
-  disposition: (typeof dispositions)[number];
+  disposition: Disposition;
   dispositionDueOn: DateText | null;
   verifiedOn: DateText | null;
 };
@@ -126,6 +139,14 @@ export const PermitInput = z.object({
 });
 export type PermitInput = z.infer<typeof PermitInput>;
 
+/** A permit stated for one specimen; stated again under the same kind and number, it is corrected. */
+export const SpecimenPermitInput = PermitInput.extend({ specimenId: Id }).check((context) => {
+  const { value, issues } = context;
+  if (value.validFrom !== null && value.validUntil !== null && value.validUntil < value.validFrom)
+    issues.push({ code: "custom", input: value, path: ["validUntil"], message: "permit.period-reversed" });
+});
+export type SpecimenPermitInput = z.infer<typeof SpecimenPermitInput>;
+
 export const titleStatuses = ["owned", "deposit", "loan-in", "disputed", "unknown"] as const;
 export const TitleInput = z.object({
   status: z.enum(titleStatuses),
@@ -135,6 +156,58 @@ export const TitleInput = z.object({
   recordedOn: DateText,
 });
 export type TitleInput = z.infer<typeof TitleInput>;
+
+export const SpecimenTitleInput = TitleInput.extend({ specimenId: Id }).check((context) => {
+  const { value, issues } = context;
+  const somebodyElses = value.status === "deposit" || value.status === "loan-in";
+  if (somebodyElses && value.ownerName === "")
+    issues.push({ code: "custom", input: value, path: ["ownerName"], message: "title.owner-missing" });
+  if (value.leaveToLend && somebodyElses && value.leaveReference === "")
+    issues.push({ code: "custom", input: value, path: ["leaveReference"], message: "title.leave-unproven" });
+});
+export type SpecimenTitleInput = z.infer<typeof SpecimenTitleInput>;
+
+export const WithdrawalInput = z
+  .object({ donorCode: DonorCode, receivedOn: DateText, effectiveOn: DateText })
+  .check((context) => {
+    const { value, issues } = context;
+    if (value.effectiveOn < value.receivedOn)
+      issues.push({
+        code: "custom",
+        input: value,
+        path: ["effectiveOn"],
+        message: "consent.effective-too-early",
+      });
+  });
+export type WithdrawalInput = z.infer<typeof WithdrawalInput>;
+
+/** All donors of one specimen as they are known now; who is not named is no longer linked. */
+export const DonorLinkInput = z.object({ specimenId: Id, donorCodes: z.array(DonorCode).max(60) });
+export type DonorLinkInput = z.infer<typeof DonorLinkInput>;
+
+/** Who a donor was. Only the sealed record holds this. */
+export const SealedRecordInput = z
+  .object({
+    donorCode: DonorCode,
+    fullName: text(200).min(1),
+    bornOn: DateText.nullable(),
+    diedOn: DateText.nullable(),
+    kin: text(2_000),
+    documentPlace: text(300),
+  })
+  .check((context) => {
+    const { value, issues } = context;
+    if (value.bornOn !== null && value.diedOn !== null && value.diedOn < value.bornOn)
+      issues.push({ code: "custom", input: value, path: ["diedOn"], message: "donor.dates-reversed" });
+  });
+export type SealedRecordInput = z.infer<typeof SealedRecordInput>;
+
+/** Why a sealed record is opened, in words that somebody else can judge later. */
+export const SealedLookInput = z.object({
+  donorCode: DonorCode,
+  reason: text(500).min(10, "donor.reason-missing"),
+});
+export type SealedLookInput = z.infer<typeof SealedLookInput>;
 
 /** Everything provenance knows that bears on lending one specimen. */
 export type ProvenanceFacts = {

@@ -22,6 +22,7 @@ export const platformWords = {
       "This file is not a picture that can be read, or it is damaged. Use a JPEG, PNG or WebP file.",
     "currency.three-letters": "Write the currency as three capital letters, for example EUR.",
     "country.two-letters": "Write the country as two capital letters, for example NO.",
+    "date.year": "Write a year between 1500 and 2499.",
     "entry.unknown": "This cannot be done.",
   },
 } as const;

@@ -1,6 +1,8 @@
 /** Sentences about donors, consent, permits and title, in English. */
 export const provenanceWords = {
   refusals: {
+    "donor.consent-changed-meanwhile":
+      "Somebody else recorded a consent of this donor at the same moment. Look at the new state, then try again.",
     "donor.code-pattern": "A donor's code is D- and five letters or digits, for example D-4K7QX.",
     "donor.no-code-left": "No free donor code was found. Try again; if it stays so, tell the administrator.",
     "donor.not-of-an-animal":

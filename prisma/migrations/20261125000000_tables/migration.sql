@@ -1134,3 +1134,15 @@ ALTER TABLE "booking" ADD CONSTRAINT "booking_specimen_id_fkey" FOREIGN KEY ("sp
 
 -- AddForeignKey
 ALTER TABLE "booking" ADD CONSTRAINT "booking_loan_line_id_fkey" FOREIGN KEY ("loan_line_id") REFERENCES "loan_line"("id") ON DELETE SET NULL ON UPDATE CASCADE;
+
+-- CreateIndex
+CREATE INDEX "booking_specimen_id_starts_on_idx" ON "booking"("specimen_id", "starts_on");
+
+-- CreateIndex
+CREATE UNIQUE INDEX "consent_one_current" ON "consent"("donor_code") WHERE (superseded_by_id IS NULL);
+
+-- CreateIndex
+CREATE INDEX "permit_valid_until_idx" ON "permit"("valid_until");
+
+-- CreateIndex
+CREATE INDEX "place_venue_id_idx" ON "place"("venue_id");

@@ -1,0 +1,84 @@
+/** Limits as rows to read: quantity, aim, where to attend, where it bars, on what ground. */
+import { formatNumber } from "#app/_words/format.ts";
+import type { Band, CommonLimits, Ground, Limits } from "#lib/environment/schema.ts";
+
+export type LimitRow = { quantity: string; target: string; attend: string; bar: string; ground: string };
+
+const degrees = (band: Band | null) =>
+  band ? `${formatNumber(band.low)} to ${formatNumber(band.high)} °C` : "no common range";
+const percents = (band: Band | null) =>
+  band ? `${formatNumber(band.low * 100)} to ${formatNumber(band.high * 100)} %` : "no common range";
+
+function groundOf(limits: CommonLimits | Limits, quantity: keyof CommonLimits): string {
+  const { ground } = limits[quantity] as { ground?: readonly Ground[] };
+  return (
+    ground
+      ?.map(({ title, where, standing }) => `${title}${where && `, ${where}`} (${standing})`)
+      .join("; ") ?? ""
+  );
+}
+
+export function limitRows(limits: CommonLimits | Limits): LimitRow[] {
+  const { temperatureC, transitTemperatureC, humidity, temperatureChange24hK, humidityChange24h } = limits;
+  const { illuminanceLx, lightLxHoursPerYear, uvMicrowattPerLumen, shockG } = limits;
+  const row = (
+    quantity: keyof CommonLimits,
+    name: string,
+    target: string,
+    attend: string,
+    bar: string,
+  ): LimitRow => ({
+    quantity: name,
+    target,
+    attend,
+    bar,
+    ground: groundOf(limits, quantity),
+  });
+  return [
+    row(
+      "temperatureC",
+      "Temperature",
+      degrees(temperatureC.target),
+      degrees(temperatureC.warn),
+      degrees(temperatureC.alarm),
+    ),
+    row("transitTemperatureC", "Temperature on the way", "", "", degrees(transitTemperatureC.alarm)),
+    row(
+      "humidity",
+      "Relative humidity",
+      percents(humidity.target),
+      percents(humidity.warn),
+      percents(humidity.alarm),
+    ),
+    row(
+      "temperatureChange24hK",
+      "Change of temperature in 24 h",
+      "",
+      `${formatNumber(temperatureChange24hK.warn)} K`,
+      `${formatNumber(temperatureChange24hK.alarm)} K`,
+    ),
+    row(
+      "humidityChange24h",
+      "Change of humidity in 24 h",
+      "",
+      `${formatNumber(humidityChange24h.warn * 100)} %`,
+      `${formatNumber(humidityChange24h.alarm * 100)} %`,
+    ),
+    row("illuminanceLx", "Light", "", "", `${formatNumber(illuminanceLx.max)} lx`),
+    row("lightLxHoursPerYear", "Light in a year", "", "", `${formatNumber(lightLxHoursPerYear.max)} lx·h`),
+    row(
+      "uvMicrowattPerLumen",
+      "Ultraviolet",
+      `${formatNumber(uvMicrowattPerLumen.target)} µW/lm`,
+      "",
+      `${formatNumber(uvMicrowattPerLumen.alarm)} µW/lm`,
+    ),
+    row(
+      "shockG",
+      "Shock on the mount",
+      "",
+      `${formatNumber(shockG.warn)} g`,
+      `${formatNumber(shockG.alarm)} g`,
+    ),
+  ];
+}
