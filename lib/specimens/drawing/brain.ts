@@ -2,10 +2,10 @@
  * The brain from the left side and from below, and the spinal cord with its roots.
  * Convolutions are drawn as folds between fixed sulci, loosened from seed to seed.
  */
-import { longBone, mass } from "#lib/specimens/drawing/forms.ts";
 import {
   along,
   arc,
+  at,
   band,
   beside,
   bothHalves,
@@ -28,59 +28,81 @@ export function sulcus(vary: Variation, line: readonly Point[], sway: number): P
     beside(
       steps,
       steps.map((_, index) =>
-        index === 0 || index === steps.length - 1 ? 0 : sway * start * (index % 2 === 0 ? 1 : -1) * vary.within(0.5, 1),
+        index === 0 || index === steps.length - 1
+          ? 0
+          : sway * start * (index % 2 === 0 ? 1 : -1) * vary.within(0.5, 1),
       ),
     ),
   );
 }
 
-export const cerebrumSide: readonly Point[] = [
-  [18, 78], [12, 62], [16, 44], [28, 28], [48, 14], [74, 6], [102, 4], [130, 8], [156, 18], [176, 34], [188, 54],
-  [190, 72], [184, 86], [170, 94], [150, 98], [128, 102], [108, 110], [86, 116], [66, 114], [54, 104], [50, 94],
-  [38, 92], [26, 88],
-];
+export const cerebrumSide: readonly Point[] = at(`
+  18,78 12,62 16,44 28,28 48,14 74,6 102,4 130,8 156,18 176,34 188,54 190,72 184,86 170,94 150,98
+  128,102 108,110 86,116 66,114 54,104 50,94 38,92 26,88
+`);
 
 const sulciSide: readonly (readonly Point[])[] = [
-  [[98, 6], [102, 24], [94, 44], [86, 64], [80, 76]],
-  [[82, 8], [86, 26], [78, 46], [70, 62]],
-  [[116, 8], [116, 26], [108, 46], [102, 62]],
-  [[24, 40], [42, 36], [58, 40], [70, 38]],
-  [[20, 58], [36, 54], [52, 58], [62, 56]],
-  [[34, 26], [50, 24], [66, 20], [78, 22]],
-  [[26, 74], [38, 70], [48, 74]],
-  [[112, 44], [130, 38], [148, 40], [166, 46]],
-  [[122, 24], [136, 24], [150, 28], [160, 36]],
-  [[130, 68], [136, 56], [148, 54], [154, 64], [150, 76]],
-  [[164, 44], [172, 54], [170, 68], [178, 78]],
-  [[158, 78], [168, 74], [180, 72]],
-  [[62, 100], [80, 96], [102, 90], [124, 84], [142, 82]],
-  [[72, 108], [92, 106], [112, 100], [132, 94], [152, 90]],
-  [[48, 44], [52, 30]],
-  [[130, 38], [128, 26]],
+  at("98,6 102,24 94,44 86,64 80,76"),
+  at("82,8 86,26 78,46 70,62"),
+  at("116,8 116,26 108,46 102,62"),
+  at("24,40 42,36 58,40 70,38"),
+  at("20,58 36,54 52,58 62,56"),
+  at("34,26 50,24 66,20 78,22"),
+  at("26,74 38,70 48,74"),
+  at("112,44 130,38 148,40 166,46"),
+  at("122,24 136,24 150,28 160,36"),
+  at("130,68 136,56 148,54 154,64 150,76"),
+  at("164,44 172,54 170,68 178,78"),
+  at("158,78 168,74 180,72"),
+  at("62,100 80,96 102,90 124,84 142,82"),
+  at("72,108 92,106 112,100 132,94 152,90"),
+  at("48,44 52,30"),
+  at("130,38 128,26"),
+  at("60,12 66,22"),
+  at("40,30 44,38"),
+  at("150,28 156,38"),
+  at("176,44 182,62"),
+  at("88,92 94,104"),
+  at("60,66 52,76 58,84"),
+  at("140,14 142,24"),
 ];
 
 export function drawBrainSide(vary: Variation): Sketch {
   const outline = vary.loosen(cerebrumSide, 1.4);
-  const cerebellum: Point[] = [
-    [132, 102], [152, 98], [172, 98], [184, 106], [182, 120], [168, 130], [148, 130], [134, 122], [128, 112],
-  ];
+  const cerebellum: Point[] = at("132,102 152,98 172,98 184,106 182,120 168,130 148,130 134,122 128,112");
   return {
     shapes: [
-      filled("tissue", band([[106, 104], [112, 118], [120, 132], [126, 156]], [11, 12, 9, 6]), "outline"),
-      stroked("hatch", smooth([[102, 114], [112, 120], [122, 118]]), smooth([[106, 124], [116, 128], [124, 125]]), smooth([[124, 136], [128, 154]])),
+      filled("tissue", band(at("106,104 112,118 120,132 126,156"), [11, 12, 9, 6]), "outline"),
+      stroked(
+        "hatch",
+        smooth(at("102,114 112,120 122,118")),
+        smooth(at("106,124 116,128 124,125")),
+        smooth(at("124,136 128,154")),
+      ),
       filled("deep", ring(cerebellum), "outline"),
       stroked(
         "fine",
         ...[0.86, 0.72, 0.58, 0.44, 0.3].map((factor) =>
-          smooth(cerebellum.slice(0, 8).map((p): Point => [128 + (p[0] - 128) * factor + 6 * (1 - factor), 114 + (p[1] - 114) * factor])),
+          smooth(
+            cerebellum
+              .slice(0, 8)
+              .map(
+                (p): Point => [128 + (p[0] - 128) * factor + 6 * (1 - factor), 114 + (p[1] - 114) * factor],
+              ),
+          ),
         ),
       ),
       filled("organ", ring(outline), "outline"),
       stroked("hatch", contours(outline, 7, 12, [0.955, 0.91]), contours(outline, 16, 19, [0.95, 0.9])),
-      stroked("outline", smooth([[50, 94], [66, 84], [84, 78], [106, 72], [126, 66]])),
+      stroked("outline", smooth(at("50,94 66,84 84,78 106,72 126,66"))),
       stroked("line", ...sulciSide.map((line) => sulcus(vary, line, 2.4))),
-      stroked("artery", sulcus(vary, [[58, 92], [74, 80], [96, 74], [118, 68]], 1), sulcus(vary, [[84, 77], [76, 62], [74, 44]], 1.4), sulcus(vary, [[104, 72], [112, 52], [124, 34]], 1.6)),
-      stroked("nerve", smooth([[96, 110], [86, 120], [72, 124]]), smooth([[110, 128], [104, 136], [96, 138]])),
+      stroked(
+        "artery",
+        sulcus(vary, at("58,92 74,80 96,74 118,68"), 1),
+        sulcus(vary, at("84,77 76,62 74,44"), 1.4),
+        sulcus(vary, at("104,72 112,52 124,34"), 1.6),
+      ),
+      stroked("nerve", smooth(at("96,110 86,120 72,124")), smooth(at("110,128 104,136 96,138"))),
     ],
     callouts: [
       { text: "sulcus centralis", at: [94, 44] },
@@ -94,42 +116,75 @@ export function drawBrainSide(vary: Variation): Sketch {
 }
 
 export function drawBrainBelow(vary: Variation): Sketch {
-  const half: Point[] = [
-    [2, 4], [18, 2], [36, 12], [46, 30], [48, 48], [44, 58], [58, 70], [64, 90], [62, 116], [54, 142], [38, 160],
-    [18, 168], [3, 164],
-  ];
+  const half: Point[] = at("2,4 18,2 36,12 46,30 48,48 44,58 58,70 64,90 62,116 54,142 38,160 18,168 3,164");
   const outline = bothHalves(half);
-  const lobe: Point[] = [[6, 110], [26, 104], [48, 112], [54, 130], [44, 148], [24, 154], [8, 146]];
+  const lobe: Point[] = at("6,110 26,104 48,112 54,130 44,148 24,154 8,146");
   const sides = (line: readonly Point[]): Path[] => [smooth(line), smooth(mirrored(line))];
   return {
     shapes: [
       filled("organ", ring(outline, 0.9), "outline"),
-      stroked("line", smooth([[0, 4], [0, 54]])),
+      stroked("line", smooth(at("0,4 0,54"))),
       stroked(
         "line",
         ...[1, -1].flatMap((side) =>
-          ([
-            [[12, 14], [14, 30], [12, 46]],
-            [[24, 12], [30, 24], [40, 30]],
-            [[22, 34], [32, 40], [40, 50]],
-            [[30, 74], [42, 78], [54, 92], [56, 110]],
-            [[22, 78], [34, 88], [44, 104]],
-          ] as const).map((line) => sulcus(vary, line.map((p): Point => [p[0] * side, p[1]]), 1.8)),
+          (
+            [
+              at("12,14 14,30 12,46"),
+              at("24,12 30,24 40,30"),
+              at("22,34 32,40 40,50"),
+              at("30,74 42,78 54,92 56,110"),
+              at("22,78 34,88 44,104"),
+            ] as const
+          ).map((line) =>
+            sulcus(
+              vary,
+              line.map((p): Point => [p[0] * side, p[1]]),
+              1.8,
+            ),
+          ),
         ),
       ),
       ...[1, -1].flatMap((side): Shape[] => {
         const points = lobe.map((p): Point => [p[0] * side, p[1]]);
         return [
           filled("deep", ring(points), "outline"),
-          stroked("fine", ...[0.86, 0.72, 0.58, 0.44].map((factor) => arc(26 * side, 128, 24 * factor, 22 * factor, side > 0 ? -1.4 : 1.7, side > 0 ? 1.6 : 4.5))),
+          stroked(
+            "fine",
+            ...[0.86, 0.72, 0.58, 0.44].map((factor) =>
+              arc(26 * side, 128, 24 * factor, 22 * factor, side > 0 ? -1.4 : 1.7, side > 0 ? 1.6 : 4.5),
+            ),
+          ),
         ];
       }),
-      filled("tissue", ring([[-14, 78], [0, 74], [14, 78], [17, 92], [12, 104], [8, 122], [6, 150], [0, 154], [-6, 150], [-8, 122], [-12, 104], [-17, 92]]), "outline"),
-      stroked("fine", ...[80, 85, 90, 95].map((y) => arc(0, y + 3, 14, 5, Math.PI + 0.3, 2 * Math.PI - 0.3)), smooth([[0, 106], [0, 150]])),
-      stroked("nerve", ...sides([[4, 58], [10, 62], [18, 68], [26, 72]]), ...sides([[6, 22], [8, 40], [12, 52]]), ...sides([[15, 86], [26, 88], [34, 84]]), ...sides([[11, 104], [22, 106], [32, 102]]), ...sides([[9, 114], [20, 118], [28, 120]]), ...sides([[8, 124], [16, 132], [24, 134]])),
+      filled(
+        "tissue",
+        ring(at("-14,78 0,74 14,78 17,92 12,104 8,122 6,150 0,154 -6,150 -8,122 -12,104 -17,92")),
+        "outline",
+      ),
+      stroked(
+        "fine",
+        ...[80, 85, 90, 95].map((y) => arc(0, y + 3, 14, 5, Math.PI + 0.3, 2 * Math.PI - 0.3)),
+        smooth(at("0,106 0,150")),
+      ),
+      stroked(
+        "nerve",
+        ...sides(at("4,58 10,62 18,68 26,72")),
+        ...sides(at("6,22 8,40 12,52")),
+        ...sides(at("15,86 26,88 34,84")),
+        ...sides(at("11,104 22,106 32,102")),
+        ...sides(at("9,114 20,118 28,120")),
+        ...sides(at("8,124 16,132 24,134")),
+      ),
       filled("nerve", ellipse(7, 21, 3, 5), "line"),
       filled("nerve", ellipse(-7, 21, 3, 5), "line"),
-      stroked("artery", smooth([[-8, 134], [-3, 118], [0, 106], [0, 82], [0, 72]]), smooth([[8, 134], [3, 118], [0, 106]]), ring([[0, 72], [8, 68], [12, 60], [8, 52], [0, 50], [-8, 52], [-12, 60], [-8, 68]]), ...sides([[11, 60], [24, 58], [40, 56]]), ...sides([[3, 50], [4, 36], [3, 18]])),
+      stroked(
+        "artery",
+        smooth(at("-8,134 -3,118 0,106 0,82 0,72")),
+        smooth(at("8,134 3,118 0,106")),
+        ring(at("0,72 8,68 12,60 8,52 0,50 -8,52 -12,60 -8,68")),
+        ...sides(at("11,60 24,58 40,56")),
+        ...sides(at("3,50 4,36 3,18")),
+      ),
     ],
     callouts: [
       { text: "n. opticus", at: [-10, 62] },
@@ -143,9 +198,15 @@ export function drawBrainBelow(vary: Variation): Sketch {
 }
 
 export function drawSpinalCord(vary: Variation): Sketch {
-  const axis: Point[] = [[0, 0], [60, 4], [140, 0], [220, -6], [300, -2], [340, 0]];
+  const axis: Point[] = at("0,0 60,4 140,0 220,-6 300,-2 340,0");
   const spine = along(vary.loosen(axis, 2), 24);
-  const widths = spine.map((_, index) => 7.5 + (index > 2 && index < 7 ? 2 : 0) + (index > 16 && index < 21 ? 2.2 : 0) - (index > 20 ? (index - 20) * 1.6 : 0));
+  const widths = spine.map(
+    (_, index) =>
+      7.5 +
+      (index > 2 && index < 7 ? 2 : 0) +
+      (index > 16 && index < 21 ? 2.2 : 0) -
+      (index > 20 ? (index - 20) * 1.6 : 0),
+  );
   const roots = [1, -1].flatMap((side) =>
     spine.slice(1, 22).map((point, index): Path => {
       const reach = 16 + index * 0.5;
@@ -159,13 +220,55 @@ export function drawSpinalCord(vary: Variation): Sketch {
   );
   return {
     shapes: [
-      filled("fluid", band(spine, widths.map((_, index) => 21 - index * 0.25)), "fine"),
+      filled(
+        "fluid",
+        band(
+          spine,
+          widths.map((_, index) => 21 - index * 0.25),
+        ),
+        "fine",
+      ),
       stroked("nerve", ...roots),
-      ...[1, -1].flatMap((side) => spine.slice(1, 22).map((point, index): Shape => filled("nerve", ellipse(point[0] + 4 + index * 1.7, point[1] + side * (18 + index * 0.5), 3, 1.9, 0.3 * side), "fine"))),
-      stroked("nerve", ...[-3, -1, 1, 3].map((lane) => smooth([[316, lane], [350, lane * 2.6], [386, lane * 4.6]]))),
-      filled("tissue", band(spine, widths.map((width) => Math.max(width, 1))), "outline"),
+      ...[1, -1].flatMap((side) =>
+        spine
+          .slice(1, 22)
+          .map(
+            (point, index): Shape =>
+              filled(
+                "nerve",
+                ellipse(point[0] + 4 + index * 1.7, point[1] + side * (18 + index * 0.5), 3, 1.9, 0.3 * side),
+                "fine",
+              ),
+          ),
+      ),
+      stroked(
+        "nerve",
+        ...[-3, -1, 1, 3].map((lane) =>
+          smooth([
+            [316, lane],
+            [350, lane * 2.6],
+            [386, lane * 4.6],
+          ]),
+        ),
+      ),
+      filled(
+        "tissue",
+        band(
+          spine,
+          widths.map((width) => Math.max(width, 1)),
+        ),
+        "outline",
+      ),
       stroked("artery", smooth(vary.loosen(spine.slice(0, 22), 0.6))),
-      stroked("hatch", smooth(beside(spine.slice(0, 21), widths.map((width) => -width * 0.6)))),
+      stroked(
+        "hatch",
+        smooth(
+          beside(
+            spine.slice(0, 21),
+            widths.map((width) => -width * 0.6),
+          ),
+        ),
+      ),
     ],
     callouts: [
       { text: "intumescentia cervicalis", at: [66, -2] },
@@ -173,52 +276,6 @@ export function drawSpinalCord(vary: Variation): Sketch {
       { text: "conus medullaris", at: [322, 2] },
       { text: "cauda equina", at: [370, 10] },
       { text: "radix anterior", at: [210, 14] },
-    ],
-  };
-}
-
-/** A vertebra from above. */
-export function drawVertebra(vary: Variation): Sketch {
-  const long = vary.within(0.9, 1.15);
-  const half: Point[] = [
-    [0, 0], [22, 3], [32, 16], [32, 32], [26, 42], [30, 48], [44 * long, 50], [58 * long, 46], [62 * long, 52],
-    [50 * long, 60], [36, 62], [33, 70], [24, 72], [14, 74], [8, 88], [7, 104], [0, 110],
-  ];
-  const outline = bothHalves(half);
-  const canal = bothHalves([[0, 46], [12, 47], [17, 55], [10, 66], [0, 69]]);
-  return {
-    shapes: [
-      ...mass(outline, "bone", 1, 4, [0.93, 0.86]),
-      filled("hollow", ring(canal), "outline"),
-      stroked("line", arc(0, 22, 26, 18, 0.2, Math.PI - 0.2)),
-      stroked("hatch", ...[0.9, 0.72, 0.54].map((f) => arc(0, 22, 24 * f, 16 * f, 0.1, 1.6)), smooth([[3, 76], [3, 104]])),
-      stroked("line", arc(28, 64, 8, 6, -1, 2), arc(-28, 64, 8, 6, 1.1, 4.2)),
-    ],
-    callouts: [
-      { text: "corpus vertebrae", at: [-12, 18] },
-      { text: "foramen vertebrale", at: [4, 58] },
-      { text: "proc. transversus", at: [-50, 52] },
-      { text: "proc. spinosus", at: [2, 98] },
-    ],
-  };
-}
-
-/** A single long bone with its head: the thigh bone. */
-export function drawFemur(vary: Variation): Sketch {
-  const bow = vary.within(2, 6);
-  return {
-    shapes: [
-      ...longBone([40, 20], [300, 22], 9, 1.5, bow),
-      filled("bone", ring([[54, 34], [40, 38], [26, 34], [20, 24], [26, 12], [16, 4], [12, -12], [20, -26], [34, -28], [46, -20], [48, -8], [56, 6], [72, 12], [66, 24]]), "outline"),
-      filled("bone", ring([[280, 8], [300, -2], [322, -4], [334, 6], [330, 18], [322, 22], [332, 28], [336, 40], [326, 50], [304, 46], [282, 36]]), "outline"),
-      stroked("hatch", arc(30, -10, 14, 14, 0.2, 1.6), arc(30, -10, 10, 10, 0.2, 1.6), arc(318, 8, 10, 9, -0.5, 1), arc(320, 38, 10, 8, -0.9, 0.8), smooth([[70, 30], [150, 30], [280, 32]])),
-      stroked("line", smooth([[46, -18], [44, -4], [54, 8]])),
-    ],
-    callouts: [
-      { text: "caput femoris", at: [28, -16] },
-      { text: "trochanter major", at: [28, 30] },
-      { text: "corpus femoris", at: [170, 20] },
-      { text: "condylus medialis", at: [322, 6] },
     ],
   };
 }

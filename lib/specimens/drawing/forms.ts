@@ -56,13 +56,25 @@ export function longBone(from: Point, to: Point, halfWidth: number, ends = 1.9, 
     const lift = bow * Math.sin(Math.PI * share);
     return [x + sideways[0] * lift, y + sideways[1] * lift];
   });
-  const widths = [ends * 0.8, ends, ends * 0.72, 1, 1, ends * 0.72, ends, ends * 0.8].map((w) => w * halfWidth);
+  const widths = [ends * 0.8, ends, ends * 0.72, 1, 1, ends * 0.72, ends, ends * 0.8].map(
+    (w) => w * halfWidth,
+  );
   return [
     filled("bone", roundBand(spine, widths), "line"),
     stroked(
       "hatch",
-      smooth(beside(spine.slice(1, 7), widths.slice(1, 7).map((width) => -width * 0.5))),
-      smooth(beside(spine.slice(2, 6), widths.slice(2, 6).map((width) => -width * 0.1))),
+      smooth(
+        beside(
+          spine.slice(1, 7),
+          widths.slice(1, 7).map((width) => -width * 0.5),
+        ),
+      ),
+      smooth(
+        beside(
+          spine.slice(2, 6),
+          widths.slice(2, 6).map((width) => -width * 0.1),
+        ),
+      ),
     ),
   ];
 }
@@ -104,7 +116,15 @@ export function pouchedTube(line: readonly Point[], halfWidth: number, pouches: 
   return [
     filled(wash, roundBand(spine, widths), "outline"),
     stroked("fine", ...folds),
-    stroked("hatch", smooth(beside(spine, widths.map((width) => -width * 0.66)))),
+    stroked(
+      "hatch",
+      smooth(
+        beside(
+          spine,
+          widths.map((width) => -width * 0.66),
+        ),
+      ),
+    ),
   ];
 }
 
@@ -143,6 +163,25 @@ export function liesInside(spot: Point, outline: readonly Point[]): boolean {
     if (crosses && spot[0] < ((b[0] - a[0]) * (spot[1] - a[1])) / (b[1] - a[1]) + a[0]) inside = !inside;
   }
   return inside;
+}
+
+/** How far one can go from a spot at an angle before leaving a closed outline; 0 when it never leaves. */
+export function reachInside(spot: Point, angle: number, outline: readonly Point[]): number {
+  const [dx, dy] = [Math.cos(angle), Math.sin(angle)];
+  let farthest = 0;
+  for (let index = 0; index < outline.length; index += 1) {
+    const a = outline[index];
+    const b = outline[(index + 1) % outline.length];
+    if (a === undefined || b === undefined) continue;
+    const [ex, ey] = [b[0] - a[0], b[1] - a[1]];
+    const turn = dx * ey - dy * ex;
+    if (Math.abs(turn) < 1e-9) continue;
+    const [ax, ay] = [a[0] - spot[0], a[1] - spot[1]];
+    const distance = (ax * ey - ay * ex) / turn;
+    const share = (ax * dy - ay * dx) / turn;
+    if (distance > 0 && share >= 0 && share <= 1) farthest = Math.max(farthest, distance);
+  }
+  return farthest;
 }
 
 /** A body of soft tissue: outline, wash, and engraver's lines along one side of it. */

@@ -14,6 +14,20 @@ export type Segment =
   | readonly ["Z"];
 export type Path = readonly Segment[];
 
+/** Points written as text, "x,y x,y": how an outline is kept in a plate's file. */
+export function at(text: string): Point[] {
+  return text
+    .trim()
+    .split(/\s+/)
+    .map((pair) => {
+      const [x, y] = pair.split(",").map(Number);
+      if (x === undefined || y === undefined || !(Number.isFinite(x) && Number.isFinite(y))) {
+        throw new RangeError(`not a point: ${pair}`);
+      }
+      return [x, y] as const;
+    });
+}
+
 /** A point list read as a ring or as an open line, by index that may run past either end. */
 function pointAt(points: readonly Point[], index: number, closed: boolean): Point {
   const count = points.length;
@@ -141,7 +155,9 @@ export function beside(points: readonly Point[], distance: number | readonly num
 /** The outline of a tapering band along a line: limbs, vessels, bowel, shafts of bone. */
 export function bandPoints(points: readonly Point[], halfWidths: number | readonly number[]): Point[] {
   const other =
-    typeof halfWidths === "number" ? -halfWidths : points.map((_, i) => -(halfWidths[i] ?? halfWidths.at(-1) ?? 0));
+    typeof halfWidths === "number"
+      ? -halfWidths
+      : points.map((_, i) => -(halfWidths[i] ?? halfWidths.at(-1) ?? 0));
   return [...beside(points, halfWidths), ...beside(points, other).reverse()];
 }
 
@@ -158,20 +174,31 @@ export function band(points: readonly Point[], halfWidths: number | readonly num
 /** A band with round ends. */
 export function roundBand(points: readonly Point[], halfWidths: number | readonly number[]): Path {
   const outline = bandPoints(points, halfWidths);
-  const last = pointAt(points, points.length - 1, false);
-  const first = pointAt(points, 0, false);
-  const end = unit(pointAt(points, points.length - 2, false), last);
-  const start = unit(pointAt(points, 1, false), first);
-  const wide = (index: number) =>
-    typeof halfWidths === "number" ? halfWidths : (halfWidths[index] ?? halfWidths.at(-1) ?? 0);
-  const endWidth = wide(points.length - 1);
-  const startWidth = wide(0);
-  return ring([
-    ...outline.slice(0, points.length),
-    [last[0] + end[0] * endWidth, last[1] + end[1] * endWidth],
-    ...outline.slice(points.length),
-    [first[0] + start[0] * startWidth, first[1] + start[1] * startWidth],
-  ]);
+  const near = smooth(outline.slice(0, points.length));
+  const far = smooth(outline.slice(points.length));
+  const cap = (from: Point, to: Point, way: Point): Segment => {
+    const reach = Math.hypot(to[0] - from[0], to[1] - from[1]) * 0.66;
+    return [
+      "C",
+      from[0] + way[0] * reach,
+      from[1] + way[1] * reach,
+      to[0] + way[0] * reach,
+      to[1] + way[1] * reach,
+      to[0],
+      to[1],
+    ];
+  };
+  const corner = (index: number): Point => outline[index] ?? [0, 0];
+  const last = points.length - 1;
+  const end = unit(pointAt(points, last - 1, false), pointAt(points, last, false));
+  const start = unit(pointAt(points, 1, false), pointAt(points, 0, false));
+  return [
+    ...near,
+    cap(corner(last), corner(last + 1), end),
+    ...far.slice(1),
+    cap(corner(outline.length - 1), corner(0), start),
+    ["Z"],
+  ];
 }
 
 export function centreOf(points: readonly Point[]): Point {
@@ -185,7 +212,8 @@ export function centreOf(points: readonly Point[]): Point {
 /** The same points drawn in towards a middle: 1 leaves them, 0 gathers them there. */
 export function drawnIn(points: readonly Point[], factor: number, middle: Point = centreOf(points)): Point[] {
   return points.map(
-    (point) => [middle[0] + (point[0] - middle[0]) * factor, middle[1] + (point[1] - middle[1]) * factor] as const,
+    (point) =>
+      [middle[0] + (point[0] - middle[0]) * factor, middle[1] + (point[1] - middle[1]) * factor] as const,
   );
 }
 
@@ -232,13 +260,7 @@ export function between(from: Point, to: Point, share: number): Point {
 }
 
 /** Short strokes from one line to another, as fibres of a muscle run. */
-export function rungs(
-  one: readonly Point[],
-  other: readonly Point[],
-  count: number,
-  from = 0,
-  to = 1,
-): Path {
+export function rungs(one: readonly Point[], other: readonly Point[], count: number, from = 0, to = 1): Path {
   const left = along(one, count);
   const right = along(other, count);
   return joinPaths(
@@ -293,17 +315,17 @@ export function pathPoints(path: Path): Point[] {
   });
 }
 
-function short(value: number): string {
-  const rounded = Math.round(value * 10) / 10;
+function short(value: number, perUnit: number): string {
+  const rounded = Math.round(value * perUnit) / perUnit;
   return String(Object.is(rounded, -0) ? 0 : rounded);
 }
 
-/** The `d` of an SVG path, to a tenth of a unit. */
-export function pathData(path: Path): string {
+/** The `d` of an SVG path, to a tenth of a unit unless told otherwise. */
+export function pathData(path: Path, perUnit = 10): string {
   return path
     .map((segment) => {
       const [letter, ...numbers] = segment;
-      return letter + numbers.map((value) => short(value as number)).join(" ");
+      return letter + numbers.map((value) => short(value as number, perUnit)).join(" ");
     })
     .join("");
 }

@@ -50,6 +50,10 @@ export const strokes = [
   "nerve",
   "duct",
   "twig",
+  "artery-twig",
+  "vein-twig",
+  "nerve-twig",
+  "duct-twig",
 ] as const;
 export type Stroke = (typeof strokes)[number];
 
@@ -103,13 +107,29 @@ export function moveSketch(sketch: Sketch, move: (point: Point) => Point): Sketc
   };
 }
 
+function scaleInto(bounds: Box, into: Box): number {
+  return Math.min(into.width / (bounds.width || 1), into.height / (bounds.height || 1));
+}
+
 /** Scaled without distortion to lie in the middle of a box. */
 export function fitSketch(sketch: Sketch, into: Box): Sketch {
   const bounds = boundsOf(sketch.shapes);
-  const scale = Math.min(into.width / (bounds.width || 1), into.height / (bounds.height || 1));
+  const scale = scaleInto(bounds, into);
   const left = into.x + (into.width - bounds.width * scale) / 2;
   const top = into.y + (into.height - bounds.height * scale) / 2;
   return moveSketch(sketch, ([x, y]) => [left + (x - bounds.x) * scale, top + (y - bounds.y) * scale]);
+}
+
+const finerStroke: Partial<Record<Stroke, Stroke>> = { outline: "line", line: "fine", fine: "hatch" };
+
+/** The same sketch with thinner lines, for a part drawn small inside a larger one. */
+export function finer(sketch: Sketch): Sketch {
+  return {
+    callouts: sketch.callouts,
+    shapes: sketch.shapes.map((shape) =>
+      shape.stroke === undefined ? shape : { ...shape, stroke: finerStroke[shape.stroke] ?? shape.stroke },
+    ),
+  };
 }
 
 export function turnSketch(sketch: Sketch, angle: number): Sketch {
@@ -137,22 +157,34 @@ const labelMiddle = 2.8;
 
 /** The room that a name takes, reckoned from its letters at nine units of type. */
 export function labelWidth(text: string): number {
-  return text.length * 4.15;
+  return text.length * 4.4;
 }
 
-/** Places pushed apart until each keeps its distance to the one before, without leaving the span. */
-function spread(wanted: readonly number[], distances: readonly number[], low: number, high: number): number[] {
-  const places = wanted.map((place) => Math.min(Math.max(place, low), high));
+/** Places pushed apart until each keeps its distance to the one before, each inside its own span. */
+function spread(
+  wanted: readonly number[],
+  distances: readonly number[],
+  spans: readonly (readonly [low: number, high: number])[],
+): number[] {
+  const held = (place: number, index: number): number => {
+    const [low, high] = spans[index] ?? [0, 0];
+    return Math.min(Math.max(place, low), high);
+  };
+  const places = wanted.map(held);
   for (let pass = 0; pass < 80; pass += 1) {
     for (let index = 1; index < places.length; index += 1) {
       const before = places[index - 1] ?? 0;
       const here = places[index] ?? 0;
       const missing = (distances[index] ?? 0) - (here - before);
       if (missing > 0) {
-        places[index - 1] = Math.max(before - missing / 2, low);
-        places[index] = Math.min(here + missing / 2, high);
+        places[index - 1] = held(before - missing / 2, index - 1);
+        places[index] = held(here + missing / 2, index);
       }
     }
+  }
+  for (let index = places.length - 1; index > 0; index -= 1) {
+    const room = (places[index] ?? 0) - (distances[index] ?? 0);
+    places[index - 1] = Math.min(places[index - 1] ?? 0, room);
   }
   return places;
 }
@@ -163,8 +195,7 @@ function columnOfLabels(callouts: readonly Callout[], side: "left" | "right", wi
   const places = spread(
     sorted.map((callout) => callout.at[1]),
     sorted.map(() => labelHeight),
-    14,
-    plateHeight - 10,
+    sorted.map(() => [14, plateHeight - 10] as const),
   );
   const textX = side === "left" ? width : plateWidth - width;
   const leaderX = side === "left" ? textX + 3 : textX - 3;
@@ -187,13 +218,12 @@ function rowOfLabels(callouts: readonly Callout[], side: "above" | "below"): Dra
   const middles = spread(
     sorted.map((callout) => callout.at[0]),
     halves.map((half, index) => half + (halves[index - 1] ?? 0) + labelGap),
-    edge,
-    plateWidth - edge,
+    halves.map((half) => [edge + half, plateWidth - edge - half] as const),
   );
   const y = side === "above" ? 17 : plateHeight - 11;
   return sorted.map((callout, index) => {
     const half = halves[index] ?? 0;
-    const middle = Math.min(Math.max(middles[index] ?? callout.at[0], edge + half), plateWidth - edge - half);
+    const middle = middles[index] ?? callout.at[0];
     return {
       text: callout.text,
       x: middle - half,
@@ -204,12 +234,28 @@ function rowOfLabels(callouts: readonly Callout[], side: "above" | "below"): Dra
   });
 }
 
-function drawn(sketch: Sketch, labels: readonly DrawnLabel[]): Drawing {
+const leftOutWhenSmall: ReadonlySet<Stroke> = new Set<Stroke>([
+  "hatch",
+  "stipple",
+  "twig",
+  "artery-twig",
+  "vein-twig",
+  "nerve-twig",
+  "duct-twig",
+]);
+
+function drawn(sketch: Sketch, labels: readonly DrawnLabel[], small = false): Drawing {
+  const kept = small
+    ? sketch.shapes.filter(
+        (shape) =>
+          shape.fill !== undefined || shape.stroke === undefined || !leftOutWhenSmall.has(shape.stroke),
+      )
+    : sketch.shapes;
   return {
     width: plateWidth,
     height: plateHeight,
-    shapes: sketch.shapes.map((shape) => ({
-      d: pathData(shape.path),
+    shapes: kept.map((shape) => ({
+      d: pathData(shape.path, small ? 1 : 10),
       fill: shape.fill ?? null,
       stroke: shape.stroke ?? null,
     })),
@@ -217,36 +263,40 @@ function drawn(sketch: Sketch, labels: readonly DrawnLabel[]): Drawing {
   };
 }
 
+/** Between a column of names and the sketch. */
+const clear = 12;
+
+function columnWidth(callouts: readonly Callout[]): number {
+  return callouts.length === 0
+    ? edge
+    : edge + Math.max(...callouts.map((callout) => labelWidth(callout.text)));
+}
+
 /** The finished drawing. Names are laid out only when asked for: a small picture has no room for them. */
-export function setOnPlate(sketch: Sketch, named: boolean): Drawing {
+export function setOnPlate(sketch: Sketch, named: boolean, small = false): Drawing {
   const full: Box = { x: edge, y: edge, width: plateWidth - 2 * edge, height: plateHeight - 2 * edge };
-  if (!named || sketch.callouts.length === 0) return drawn(fitSketch(sketch, full), []);
+  if (!named || small || sketch.callouts.length === 0) return drawn(fitSketch(sketch, full), [], small);
   const bounds = boundsOf(sketch.shapes);
-  if (bounds.width > bounds.height * 1.45) {
-    const fitted = fitSketch(sketch, { x: edge, y: 34, width: full.width, height: plateHeight - 68 });
-    const inner = boundsOf(fitted.shapes);
-    const middle = inner.y + inner.height / 2;
-    const byHeight = [...fitted.callouts].sort((a, b) => a.at[1] - b.at[1]);
-    const above = byHeight.filter(
-      (callout, index) => callout.at[1] < middle || index < Math.floor(byHeight.length / 3),
-    );
-    const below = byHeight.filter((callout) => !above.includes(callout));
-    return drawn(fitted, [...rowOfLabels(above, "above"), ...rowOfLabels(below, "below")]);
-  }
   const axis = bounds.x + bounds.width / 2;
   const onLeft = sketch.callouts.filter((callout) => callout.at[0] < axis);
   const onRight = sketch.callouts.filter((callout) => callout.at[0] >= axis);
-  const columnWidth = (callouts: readonly Callout[]): number =>
-    callouts.length === 0 ? edge : edge + Math.max(...callouts.map((callout) => labelWidth(callout.text)));
   const left = columnWidth(onLeft);
   const right = columnWidth(onRight);
-  const clear = 12;
-  const fitted = fitSketch(sketch, {
+  const betweenColumns: Box = {
     x: left + clear,
     y: edge,
     width: plateWidth - left - right - 2 * clear,
     height: full.height,
-  });
+  };
+  const betweenRows: Box = { x: edge, y: 34, width: full.width, height: plateHeight - 68 };
+  if (scaleInto(bounds, betweenRows) > scaleInto(bounds, betweenColumns) * 1.04) {
+    const fitted = fitSketch(sketch, betweenRows);
+    const byHeight = [...fitted.callouts].sort((a, b) => a.at[1] - b.at[1]);
+    const above = byHeight.slice(0, Math.ceil(byHeight.length / 2));
+    const below = byHeight.slice(above.length);
+    return drawn(fitted, [...rowOfLabels(above, "above"), ...rowOfLabels(below, "below")]);
+  }
+  const fitted = fitSketch(sketch, betweenColumns);
   const find = (callouts: readonly Callout[]): Callout[] =>
     callouts.flatMap((callout) => fitted.callouts[sketch.callouts.indexOf(callout)] ?? []);
   return drawn(fitted, [

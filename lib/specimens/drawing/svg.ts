@@ -34,10 +34,10 @@ export const lightPalette: Palette = {
     glass: "#F1F6F5",
     hollow: "#E6E9E8",
     ink: "#1D2326",
-    artery: "#B4505B",
-    vein: "#52789A",
-    nerve: "#C39A45",
-    duct: "#6F8F62",
+    artery: "#D3969A",
+    vein: "#9DB6CB",
+    nerve: "#E4CE99",
+    duct: "#AEC2A2",
   },
   strokes: { artery: "#9C2436", vein: "#2F5F86", nerve: "#8A5A0B", duct: "#3B6635" },
 };
@@ -60,10 +60,10 @@ export const darkPalette: Palette = {
     glass: "#262C2D",
     hollow: "#15181A",
     ink: "#E8E6E0",
-    artery: "#B5606C",
-    vein: "#5D86AA",
-    nerve: "#B79353",
-    duct: "#6E9464",
+    artery: "#8C4E57",
+    vein: "#476A89",
+    nerve: "#85693A",
+    duct: "#506E48",
   },
   strokes: { artery: "#E58896", vein: "#8FB6DA", nerve: "#E0B566", duct: "#93C48B" },
 };
@@ -81,11 +81,16 @@ export const strokeWidths: Record<Stroke, number> = {
   nerve: 1.15,
   duct: 1.1,
   twig: 0.6,
+  "artery-twig": 0.6,
+  "vein-twig": 0.6,
+  "nerve-twig": 0.6,
+  "duct-twig": 0.6,
 };
 
 function strokeColour(stroke: Stroke, palette: Palette): string {
-  if (stroke === "artery" || stroke === "vein" || stroke === "nerve" || stroke === "duct") {
-    return palette.strokes[stroke];
+  const vessel = stroke.replace("-twig", "");
+  if (vessel === "artery" || vessel === "vein" || vessel === "nerve" || vessel === "duct") {
+    return palette.strokes[vessel];
   }
   if (stroke === "outline" || stroke === "line") return palette.ink;
   return stroke === "hatch" || stroke === "stipple" ? palette.faint : palette.quiet;
@@ -103,10 +108,16 @@ const widthRules = `path{fill:none;stroke:none;stroke-linecap:round;stroke-linej
   strokeWidths,
 )
   .map(([stroke, width]) => `.s-${stroke}{stroke-width:${width}}`)
-  .join("")}.s-hidden{stroke-dasharray:2.5 2}.lead,.spot,.area{stroke-width:.6}.area{fill:none;stroke-dasharray:4 3}`;
+  .join(
+    "",
+  )}.s-hidden{stroke-dasharray:2.5 2}.lead,.spot,.area{stroke-width:.6}.area{fill:none;stroke-dasharray:4 3}`;
 
 function escapeText(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return text
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }
 
 export type SvgOptions = {
@@ -125,7 +136,10 @@ export function drawingToSvg(drawing: Drawing, options: SvgOptions): string {
       ? `${widthRules}${rules(lightPalette)}@media (prefers-color-scheme:dark){${rules(darkPalette)}}`
       : `${widthRules}${rules(lightPalette)}`;
   const shapes = drawing.shapes.map((shape) => {
-    const names = [shape.fill === null ? "" : `w-${shape.fill}`, shape.stroke === null ? "" : `s-${shape.stroke}`];
+    const names = [
+      shape.fill === null ? "" : `w-${shape.fill}`,
+      shape.stroke === null ? "" : `s-${shape.stroke}`,
+    ];
     return `<path class="${names.filter((name) => name !== "").join(" ")}" d="${shape.d}"/>`;
   });
   const labels = drawing.labels.map(

@@ -7,6 +7,7 @@
 import { across, belly, digit } from "#lib/specimens/drawing/forms.ts";
 import {
   along,
+  at,
   beside,
   between,
   type Point,
@@ -14,11 +15,21 @@ import {
   smooth,
   straight,
 } from "#lib/specimens/drawing/pen.ts";
-import { type Callout, filled, type Shape, type Sketch, stroked, turnSketch } from "#lib/specimens/drawing/plate.ts";
+import {
+  type Callout,
+  filled,
+  type Shape,
+  type Sketch,
+  stroked,
+  turnSketch,
+} from "#lib/specimens/drawing/plate.ts";
 import type { Variation } from "#lib/specimens/drawing/variation.ts";
 
 /** Fingers as place of the base, direction, length and half width, from the little finger to the index. */
-function fingers(vary: Variation, spread: number): { base: Point; angle: number; length: number; half: number }[] {
+function fingers(
+  vary: Variation,
+  spread: number,
+): { base: Point; angle: number; length: number; half: number }[] {
   const rows: readonly (readonly [number, number, number, number, number])[] = [
     [550, -28, -0.14, 58, 7.2],
     [557, -10, -0.07, 74, 7.8],
@@ -33,7 +44,10 @@ function fingers(vary: Variation, spread: number): { base: Point; angle: number;
   }));
 }
 
-function handOutline(vary: Variation, spread: number): { outline: Point[]; digits: ReturnType<typeof fingers> } {
+function handOutline(
+  vary: Variation,
+  spread: number,
+): { outline: Point[]; digits: ReturnType<typeof fingers> } {
   const digits = fingers(vary, spread);
   const thumb = digit([512, 34], 0.72, 66, 9.5);
   return {
@@ -78,16 +92,7 @@ function creases(digits: ReturnType<typeof fingers>): Shape {
 
 /** Vessels and nerves of the palm, shared by the limb and the hand. */
 function palm(digits: ReturnType<typeof fingers>): Shape[] {
-  const arch: Point[] = [
-    [470, -10],
-    [498, -16],
-    [524, -14],
-    [536, 0],
-    [532, 16],
-    [514, 24],
-    [490, 22],
-    [470, 15],
-  ];
+  const arch: Point[] = at("470,-10 498,-16 524,-14 536,0 532,16 514,24 490,22 470,15");
   const tip = (index: number, share: number): Point => {
     const finger = digits[index];
     if (finger === undefined) return [560, 0];
@@ -101,14 +106,18 @@ function palm(digits: ReturnType<typeof fingers>): Shape[] {
       "artery",
       smooth(arch),
       ...[0, 1, 2, 3].map((index) =>
-        smooth([[526, -12 + index * 7], between([530, -10 + index * 8], tip(index, 0.1), 0.6), tip(index, 0.78)]),
+        smooth([
+          [526, -12 + index * 7],
+          between([530, -10 + index * 8], tip(index, 0.1), 0.6),
+          tip(index, 0.78),
+        ]),
       ),
     ),
     stroked(
       "nerve",
       smooth([[470, 2], [496, 4], [514, 10], tip(2, 0.05), tip(2, 0.66)]),
       smooth([[496, 4], [520, 20], tip(3, 0.05), tip(3, 0.66)]),
-      smooth([[496, 6], [508, 30], [536, 58], [552, 72]]),
+      smooth(at("496,6 508,30 536,58 552,72")),
       smooth([[470, -17], [496, -24], [524, -26], tip(0, 0.06), tip(0, 0.66)]),
       smooth([[500, -24], [530, -20], tip(1, 0.05), tip(1, 0.6)]),
     ),
@@ -117,15 +126,11 @@ function palm(digits: ReturnType<typeof fingers>): Shape[] {
 
 export function drawHand(vary: Variation): Sketch {
   const { outline, digits } = handOutline(vary, vary.within(1, 1.5));
-  const wrist: Point[] = [
-    [446, 26],
-    [443, 2],
-    [446, -22],
-  ];
+  const wrist: Point[] = at("446,26 443,2 446,-22");
   const shapes: Shape[] = [
     filled("tissue", ring([...outline, ...wrist], 0.9), "outline"),
-    ...belly([[478, 22], [498, 24], [520, 30], [538, 44], [548, 58]], [6, 12, 13, 9, 3]),
-    ...belly(along([[476, -22], [500, -27], [528, -27], [545, -26]], 5), [4, 7, 8, 6, 3]),
+    ...belly(at("478,22 498,24 520,30 538,44 548,58"), [6, 12, 13, 9, 3]),
+    ...belly(along(at("476,-22 500,-27 528,-27 545,-26"), 5), [4, 7, 8, 6, 3]),
     creases(digits),
     stroked(
       "line",
@@ -135,10 +140,10 @@ export function drawHand(vary: Variation): Sketch {
         return smooth([[450, -8 + index * 5], [490, -6 + index * 4], end]);
       }),
     ),
-    stroked("hidden", straight([[474, -20], [474, 24]]), straight([[486, -24], [486, 28]])),
+    stroked("hidden", straight(at("474,-20 474,24")), straight(at("486,-24 486,28"))),
     ...palm(digits),
-    stroked("artery", smooth([[446, 17], [470, 15]]), smooth([[446, -14], [470, -10]])),
-    stroked("nerve", smooth([[446, 4], [470, 2]]), smooth([[446, -19], [470, -17]])),
+    stroked("artery", smooth(at("446,17 470,15")), smooth(at("446,-14 470,-10"))),
+    stroked("nerve", smooth(at("446,4 470,2")), smooth(at("446,-19 470,-17"))),
   ];
   const callouts: Callout[] = [
     { text: "arcus palmaris superficialis", at: [534, -4] },
@@ -151,43 +156,67 @@ export function drawHand(vary: Variation): Sketch {
 
 export function drawUpperLimb(vary: Variation): Sketch {
   const bulk = vary.within(0.92, 1.1);
-  const ulnarEdge: Point[] = [
-    [0, -50], [60, -50], [120, -45], [180, -39], [230, -35], [260, -38], [300, -42], [350, -36], [410, -28], [452, -22],
-  ];
-  const radialEdge: Point[] = [
-    [452, 22], [410, 27], [350, 37], [305, 45], [268, 40], [228, 38], [170, 48], [110, 60], [52, 68], [4, 58],
-  ];
+  const ulnarEdge: Point[] = at(
+    "0,-50 60,-50 120,-45 180,-39 230,-35 260,-38 300,-42 350,-36 410,-28 452,-22",
+  );
+  const radialEdge: Point[] = at("452,22 410,27 350,37 305,45 268,40 228,38 170,48 110,60 52,68 4,58");
   const widen = (point: Point): Point => [point[0], point[1] * bulk];
   const { outline: hand, digits } = handOutline(vary, 1);
   const outline = [...ulnarEdge.map(widen), ...hand, ...radialEdge.map(widen)];
-  const cut: Point[] = [[4, 58], [-10, 32], [-13, 4], [-9, -28], [0, -50]];
-  const artery: Point[] = [[-6, -26], [60, -30], [130, -26], [200, -16], [262, -6], [284, -2]];
-  const radial: Point[] = [[284, -2], [320, 12], [380, 18], [440, 16], [470, 15]];
-  const ulnar: Point[] = [[284, -2], [320, -14], [380, -18], [440, -13], [470, -10]];
+  const cut: Point[] = at("4,58 -10,32 -13,4 -9,-28 0,-50");
+  const artery: Point[] = at("-6,-26 60,-30 130,-26 200,-16 262,-6 284,-2");
+  const radial: Point[] = at("284,-2 320,12 380,18 440,16 470,15");
+  const ulnar: Point[] = at("284,-2 320,-14 380,-18 440,-13 470,-10");
   const high = vary.chance(0.3) ? 60 : 0;
-  const median: Point[] = [[-6, -18], [70 + high, -22], [150, -18], [220, -22], [270, -12], [330, 0], [400, 2], [470, 2]];
-  const ulnarNerve: Point[] = [[-6, -34], [70, -40], [150, -40], [220, -36], [258, -34], [300, -30], [380, -24], [470, -17]];
-  const vein: Point[] = [[40, 30], [120, 36], [190, 30], [250, 22], [300, 26], [380, 26], [452, 14]];
+  const median: Point[] = [
+    [-6, -18],
+    [70 + high, -22],
+    [150, -18],
+    [220, -22],
+    [270, -12],
+    [330, 0],
+    [400, 2],
+    [470, 2],
+  ];
+  const ulnarNerve: Point[] = at("-6,-34 70,-40 150,-40 220,-36 258,-34 300,-30 380,-24 470,-17");
+  const vein: Point[] = at("40,30 120,36 190,30 250,22 300,26 380,26 452,14");
   const shapes: Shape[] = [
     filled("tissue", ring([...outline, [-10, 32], [-13, 4], [-9, -28]], 0.9), "outline"),
-    ...belly([[8, 26], [50, 38], [105, 32], [150, 18]], [15 * bulk, 20 * bulk, 13, 3]),
-    ...belly([[30, 0], [90, 6], [150, 8], [210, 8], [262, 6]], [6, 17 * bulk, 21 * bulk, 15, 4]),
-    ...belly([[264, 24], [300, 30], [350, 24], [410, 17]], [8, 12 * bulk, 9, 3]),
-    ...belly([[262, -26], [300, -26], [350, -18], [410, -10]], [9, 13 * bulk, 10, 3]),
-    ...belly([[270, 0], [310, 4], [360, 6], [420, 6]], [7, 12, 10, 3]),
+    ...belly(at("8,26 50,38 105,32 150,18"), [15 * bulk, 20 * bulk, 13, 3]),
+    ...belly(at("30,0 90,6 150,8 210,8 262,6"), [6, 17 * bulk, 21 * bulk, 15, 4]),
+    ...belly(at("264,24 300,30 350,24 410,17"), [8, 12 * bulk, 9, 3]),
+    ...belly(at("262,-26 300,-26 350,-18 410,-10"), [9, 13 * bulk, 10, 3]),
+    ...belly(at("270,0 310,4 360,6 420,6"), [7, 12, 10, 3]),
     stroked(
       "line",
-      ...[-12, -4, 4].map((offset) => smooth([[410, offset], [470, offset * 0.7], [520, offset * 1.4]])),
+      ...[-12, -4, 4].map((offset) =>
+        smooth([
+          [410, offset],
+          [470, offset * 0.7],
+          [520, offset * 1.4],
+        ]),
+      ),
     ),
-    ...belly([[478, 24], [498, 26], [518, 32], [534, 44]], [4, 10, 9, 3]),
+    ...belly(at("478,24 498,26 518,32 534,44"), [4, 10, 9, 3]),
     creases(digits),
     stroked("fine", smooth(cut)),
-    stroked("vein", smooth(vary.loosen(vein, 3)), smooth([[250, 22], [262, -8], [240, -30], [150, -34], [40, -38], [-4, -40]])),
-    stroked("artery", smooth(artery), smooth(radial), smooth(ulnar), smooth([[30, -28], [60, -10], [110, 14]]), smooth([[120, -27], [170, -32], [228, -30]])),
+    stroked("vein", smooth(vary.loosen(vein, 3)), smooth(at("250,22 262,-8 240,-30 150,-34 40,-38 -4,-40"))),
+    stroked(
+      "artery",
+      smooth(artery),
+      smooth(radial),
+      smooth(ulnar),
+      smooth(at("30,-28 60,-10 110,14")),
+      smooth(at("120,-27 170,-32 228,-30")),
+    ),
     ...palm(digits),
-    stroked("nerve", smooth(median), smooth(ulnarNerve), smooth([[-6, -10], [40, -6], [90, 12], [130, 34]])),
+    stroked("nerve", smooth(median), smooth(ulnarNerve), smooth(at("-6,-10 40,-6 90,12 130,34"))),
     stroked("outline", smooth(ulnarEdge.slice(0, 2).map(widen))),
-    stroked("hatch", smooth(beside(radialEdge.map(widen), -5)), smooth(beside(ulnarEdge.slice(4).map(widen), -3.5))),
+    stroked(
+      "hatch",
+      smooth(beside(radialEdge.map(widen), -5)),
+      smooth(beside(ulnarEdge.slice(4).map(widen), -3.5)),
+    ),
   ];
   const callouts: Callout[] = [
     { text: "m. biceps brachii", at: [140, 10] },

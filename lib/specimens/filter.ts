@@ -1,0 +1,82 @@
+/**
+ * What a list of specimens can be narrowed by, and the key by which its pages
+ * follow each other: accession number, then id, so that a page never loses or
+ * repeats a row while others are added.
+ */
+import { z } from "zod";
+import { DateText } from "#lib/platform/dates.ts";
+import { Id } from "#lib/platform/identity.ts";
+import { Refusal } from "#lib/platform/refusal.ts";
+import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
+
+/**
+ * "recorded": a structure or something that follows from it stands in the record as shown.
+ * "implied": only a larger whole or region is recorded and nothing says that the structure is gone;
+ * such a specimen should contain it, unverified.
+ */
+export const evidences = ["recorded", "implied"] as const;
+export type Evidence = (typeof evidences)[number];
+
+const StructureId = z
+  .string()
+  .max(120)
+  .regex(/^[a-z0-9-]+$/, "structure.unknown");
+
+export const SpecimenFilter = z
+  .object({
+    text: z.string().trim().max(200).optional(),
+    structureId: StructureId.optional(),
+    evidence: z.enum(evidences).default("recorded"),
+    kind: z.enum(specimenKinds).optional(),
+    preparation: z.enum(preparations).optional(),
+    use: z.enum(uses).optional(),
+    human: z.boolean().optional(),
+    placeId: Id.optional(),
+    /** First day on which it is wanted. */
+    freeFrom: DateText.optional(),
+    /** First day on which it is no longer wanted. */
+    freeUntil: DateText.optional(),
+    seriesId: Id.optional(),
+    /** Leaves sheets of series out, which would fill the list. */
+    withoutSheets: z.boolean().default(false),
+  })
+  .check(({ value, issues }) => {
+    if ((value.freeFrom === undefined) !== (value.freeUntil === undefined))
+      issues.push({ code: "custom", input: value, path: ["freeUntil"], message: "filter.both-days" });
+    else if (
+      value.freeFrom !== undefined &&
+      value.freeUntil !== undefined &&
+      !(value.freeFrom < value.freeUntil)
+    )
+      issues.push({ code: "custom", input: value, path: ["freeUntil"], message: "filter.days-reversed" });
+  });
+export type SpecimenFilter = z.infer<typeof SpecimenFilter>;
+
+export const mostRowsOnPage = 200;
+
+/** A page after or before a key; without either, the first one. */
+export const SpecimenPage = z.object({
+  after: z.string().max(400).optional(),
+  before: z.string().max(400).optional(),
+  size: z.number().int().min(1).max(mostRowsOnPage).default(40),
+});
+export type SpecimenPage = z.infer<typeof SpecimenPage>;
+
+export type PageKey = { accessionNumber: string; id: string };
+
+const KeyText = z.tuple([z.string().regex(/^[^\p{Cc}]{1,60}$/u), Id]);
+
+/** The key of a row as it stands in an address. */
+export function writePageKey({ accessionNumber, id }: PageKey): string {
+  return Buffer.from(JSON.stringify([accessionNumber, id])).toString("base64url");
+}
+
+/** @throws {Refusal} "invalid" when somebody made the key up */
+export function readPageKey(text: string): PageKey {
+  try {
+    const [accessionNumber, id] = KeyText.parse(JSON.parse(Buffer.from(text, "base64url").toString("utf8")));
+    return { accessionNumber, id };
+  } catch {
+    throw new Refusal("invalid", "page.key-unknown");
+  }
+}

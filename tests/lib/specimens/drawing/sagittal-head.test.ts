@@ -1,0 +1,32 @@
+import { describe, expect, it } from "vitest";
+import { setOnPlate } from "#lib/specimens/drawing/plate.ts";
+import { drawSagittalHead } from "#lib/specimens/drawing/sagittal-head.ts";
+import { variation } from "#lib/specimens/drawing/variation.ts";
+import { strayPoints, textOf } from "./looking.ts";
+
+const levels = Array.from({ length: 41 }, (_, index) => index / 40);
+const drawLevel = (level: number, seed = "SR 03") =>
+  setOnPlate(drawSagittalHead(variation(seed), level), true);
+
+describe("a sagittal sheet of the head", () => {
+  it("lies inside the view box at every level", () => {
+    for (const level of levels) expect(strayPoints(drawLevel(level)), `level ${level}`).toEqual([]);
+  });
+
+  it("is the same for one series and level, and differs from level to level", () => {
+    const once = levels.map((level) => textOf(drawLevel(level)));
+    expect(levels.map((level) => textOf(drawLevel(level)))).toEqual(once);
+    expect(new Set(once).size).toBe(once.length);
+  });
+
+  it("differs from series to series", () => {
+    expect(textOf(drawLevel(0.4, "SR 03"))).not.toBe(textOf(drawLevel(0.4, "SR 04")));
+  });
+
+  it("shows the corpus callosum in the middle plane only", () => {
+    const names = (level: number) => drawLevel(level).labels.map((label) => label.text);
+    expect(names(0.5)).toContain("corpus callosum");
+    expect(names(0.2)).not.toContain("corpus callosum");
+    expect(names(0.95)).toContain("m. masseter");
+  });
+});

@@ -1,0 +1,604 @@
+/** Searching the catalogue: by what specimens show, by number and title, page by page, and what each viewer reads. */
+import fc from "fast-check";
+import sharp from "sharp";
+import { afterEach, beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
+import { programViewer } from "#lib/people/viewer.ts";
+import { setClock } from "#lib/platform/clock.ts";
+import { database } from "#lib/platform/database.ts";
+import { toDate } from "#lib/platform/dates.ts";
+import { newId } from "#lib/platform/identity.ts";
+import { addPicture } from "#lib/specimens/commands/add-picture.ts";
+import { recordPreparationStep } from "#lib/specimens/commands/record-preparation-step.ts";
+import { writePageKey } from "#lib/specimens/filter.ts";
+import {
+  findByNumber,
+  getPicture,
+  getSpecimen,
+  listSpecimens,
+  specimenFactsOf,
+} from "#lib/specimens/queries.ts";
+import { aCentre, aViewer, inWork, type Made } from "#tests/support/builders.ts";
+import { testDatabase } from "#tests/support/database.ts";
+import { aRecorded, aShown } from "#tests/support/specimen-records.ts";
+
+const institution = "01920000-0000-7000-8000-0000000000aa";
+const lecturer = aViewer("lecturer", institution);
+const curator = aViewer("curator");
+const cost = {
+  minor: 1_250_000,
+  currency: "EUR",
+  basis: "cost to replace",
+  statedOn: "2026-01-10",
+  statedBy: "A. Keeper",
+} as const;
+
+beforeAll(async () => {
+  await testDatabase("vocabularies");
+  await aCentre();
+}, 120_000);
+beforeEach(() => setClock(() => new Date("2027-01-15T09:00:00Z")));
+afterEach(() => setClock());
+
+const numbersOf = (list: { rows: { accessionNumber: string }[] }) =>
+  list.rows.map((row) => row.accessionNumber);
+const found = async (text: string) => numbersOf(await listSpecimens(lecturer, { text }));
+const truncate = async () =>
+  await inWork(async ({ transaction }) => {
+    await transaction.booking.deleteMany();
+    await transaction.shown.deleteMany();
+    await transaction.component.deleteMany();
+    await transaction.formerNumber.deleteMany();
+    await transaction.hazard.deleteMany();
+    await transaction.preparationStep.deleteMany();
+    await transaction.specimenDonor.deleteMany();
+    await transaction.specimen.updateMany({ data: { wholeId: null } });
+    await transaction.specimen.deleteMany({ where: { moves: { none: {} } } });
+  });
+
+describe("what shows a structure", () => {
+  let plexus: Made;
+  let vagus: Made;
+  beforeEach(async () => {
+    await truncate();
+    plexus = await aRecorded({ title: "Preparation without a telling title" }, ["brachial-plexus"]);
+    vagus = await aRecorded({ title: "Another one" }, [
+      "vagus-nerve",
+      aShown("heart", { state: "removed" }),
+      aShown("thymus", { state: "absent" }),
+    ]);
+  });
+
+  test.each([
+    "upper limb",
+    "membrum superius",
+    "axilla",
+    "brachial plexus",
+    "plexus brachialis",
+    "nerve plexus",
+    "brachal plexus",
+    "upper lim",
+  ])("%j finds a specimen recorded only as showing the brachial plexus", async (text) =>
+    expect(await found(text)).toEqual([plexus.accessionNumber]),
+  );
+
+  test.each([
+    "vagus",
+    "nervus vagus",
+    "n. vagus",
+    "X",
+    "CN X",
+    "tenth cranial nerve",
+    "10th nerve",
+    "vagsu",
+    "nervus vaggus",
+    "cranial nerve",
+    "left vagus nerve",
+  ])("%j finds the tenth cranial nerve", async (text) =>
+    expect(await found(text)).toEqual([vagus.accessionNumber]),
+  );
+
+  test("a system finds both", async () =>
+    expect(await found("nervous system")).toEqual([plexus.accessionNumber, vagus.accessionNumber]));
+
+  test.each(["lower limb", "median nerve", "recurrent laryngeal nerve", "vein"])(
+    "%j finds neither",
+    async (text) => expect(await found(text)).toEqual([]),
+  );
+
+  test("what was removed or is absent is not shown", async () => {
+    expect(await found("heart")).toEqual([]);
+    expect(await found("thymus")).toEqual([]);
+  });
+
+  test("a variant is shown", async () => {
+    const variant = await aRecorded({}, [
+      aShown("kidney", { state: "variant", remark: "horseshoe" }),
+      aShown("ureter", { state: "not assessed" }),
+    ]);
+    expect(await found("kidney")).toEqual([variant.accessionNumber]);
+    expect(await found("ureter")).toEqual([]);
+  });
+
+  test("a row says what it shows of the searched structure, best seen first, and the list what was meant", async () => {
+    await truncate();
+    const arm = await aRecorded({}, [
+      aShown("median-nerve", { seen: "in section" }),
+      aShown("humerus"),
+      "femur",
+    ]);
+    const list = await listSpecimens(lecturer, { text: "upper limb" });
+    expect(list.meant).toEqual([
+      { id: "upper-limb", english: "upper limb", latin: "membrum superius", kind: "region" },
+    ]);
+    expect(list.rows).toMatchObject([
+      {
+        accessionNumber: arm.accessionNumber,
+        shows: [
+          { id: "humerus", seen: "fully exposed", side: "left", state: "shown" },
+          { id: "median-nerve", seen: "in section" },
+        ],
+      },
+    ]);
+  });
+
+  test("a structure chosen by its id narrows a text", async () => {
+    expect(numbersOf(await listSpecimens(lecturer, { structureId: "vagus-nerve" }))).toEqual([
+      vagus.accessionNumber,
+    ]);
+    expect(
+      numbersOf(await listSpecimens(lecturer, { structureId: "vagus-nerve", text: "another one" })),
+    ).toEqual([vagus.accessionNumber]);
+    expect(
+      numbersOf(await listSpecimens(lecturer, { structureId: "vagus-nerve", text: "brachial plexus" })),
+    ).toEqual([]);
+    expect(numbersOf(await listSpecimens(lecturer, { structureId: "no-such-thing" }))).toEqual([]);
+  });
+});
+
+describe("what should contain a structure, unverified", () => {
+  const implied = async (structureId: string) =>
+    numbersOf(await listSpecimens(lecturer, { structureId, evidence: "implied" }));
+  beforeEach(truncate);
+
+  test("is a region or organ recorded as a whole, with nothing said of the structure", async () => {
+    const limb = await aRecorded({ kind: "body region" }, ["upper-limb"]);
+    await aRecorded({ kind: "body region" }, ["lower-limb"]);
+    await aRecorded({ kind: "sheet", preparation: "epoxy sheet" }, ["upper-limb"]);
+    expect(await implied("brachial-plexus")).toEqual([limb.accessionNumber]);
+    expect(
+      numbersOf(await listSpecimens(lecturer, { text: "brachial plexus", evidence: "implied" })),
+    ).toEqual([limb.accessionNumber]);
+    expect(await found("brachial plexus")).toEqual([]);
+  });
+
+  test("is none that records it, whether as shown or as gone", async () => {
+    await aRecorded({ kind: "body region" }, ["upper-limb", "brachial-plexus"]);
+    await aRecorded({ kind: "body region" }, ["upper-limb", aShown("brachial-plexus", { state: "removed" })]);
+    await aRecorded({ kind: "body region" }, ["upper-limb", aShown("axilla", { state: "absent" })]);
+    expect(await implied("brachial-plexus")).toEqual([]);
+  });
+});
+
+describe("numbers and titles", () => {
+  beforeEach(truncate);
+
+  test("are found in any way of writing them", async () => {
+    const heart = await aRecorded({
+      accessionNumber: "AN 2019.0042",
+      title: "Opened heart, left ventricle",
+      latinTitle: "cor apertum",
+      formerNumbers: [{ number: "Jar B-17", kind: "jar", markedOn: "lid" }],
+    });
+    await aRecorded({ accessionNumber: "AN 2019.0043", title: "Liver" });
+    for (const text of [
+      "AN 2019.0042",
+      "an-2019-0042",
+      "AN20190042",
+      "0042",
+      "b17",
+      "jar B 17",
+      "opened",
+      "opened heart",
+      "cor apertum",
+      "OPENED HÉART",
+    ])
+      expect(await found(text), text).toEqual([heart.accessionNumber]);
+    for (const text of ["0044", "heart liver", "AN 2019.004x"]) expect(await found(text), text).toEqual([]);
+  });
+
+  test("a mistyped title is found when nothing is found as written", async () => {
+    const model = await aRecorded({ title: "Teaching preparation with plaster" });
+    expect(await found("teching preparation")).toEqual([model.accessionNumber]);
+  });
+
+  test("a title and a structure together give each specimen once", async () => {
+    const one = await aRecorded({ title: "Heart" }, ["heart"]);
+    const other = await aRecorded({ title: "Thorax" }, ["left-ventricle"]);
+    expect(await found("heart")).toEqual([one.accessionNumber, other.accessionNumber]);
+  });
+
+  test("findByNumber gives those that have or had exactly this number", async () => {
+    const heart = await aRecorded({
+      accessionNumber: "AN 2019.0042",
+      title: "Heart",
+      formerNumbers: [{ number: "B 17", kind: "jar", markedOn: "" }],
+    });
+    const lung = await aRecorded({
+      accessionNumber: "AN 2019.0420",
+      title: "B17 of the list",
+      formerNumbers: [{ number: "B-17", kind: "department", markedOn: "" }],
+    });
+    await aRecorded({ accessionNumber: "AN 2019.0421", title: "b17" });
+    expect(await findByNumber(lecturer, "an 2019/0042")).toEqual([
+      { ...heart, title: "Heart", matched: "AN 2019.0042" },
+    ]);
+    expect(
+      (await findByNumber(lecturer, "b.17")).map(({ accessionNumber, matched }) => [
+        accessionNumber,
+        matched,
+      ]),
+    ).toEqual([
+      [heart.accessionNumber, "B 17"],
+      [lung.accessionNumber, "B-17"],
+    ]);
+    for (const text of ["", "…", "AN 2019", "%", "x".repeat(500), "\u0000"])
+      expect(await findByNumber(lecturer, text)).toEqual([]);
+  });
+
+  test.each([
+    "",
+    "…",
+    "%",
+    "_%_",
+    "'; DROP TABLE specimen; --",
+    "\u0000",
+    "\ud800",
+    "\\",
+    "[[(",
+    "constructor",
+  ])("nothing breaks on %j", async (text) =>
+    expect((await listSpecimens(lecturer, { text })).rows).toEqual([]),
+  );
+});
+
+describe("filters", () => {
+  beforeEach(truncate);
+
+  test("narrow by kind, preparation, use, species and series", async () => {
+    const organ = await aRecorded({ use: "handling" });
+    const jar = await aRecorded({
+      kind: "fluid-preserved specimen",
+      preparation: "fluid-preserved",
+      fluidName: "ethanol",
+      fluidPercent: 70,
+    });
+    const horse = await aRecorded({ human: false, scientificName: "Equus caballus", ageBand: null });
+    const list = async (filter: Parameters<typeof listSpecimens>[1]) =>
+      numbersOf(await listSpecimens(lecturer, filter));
+    expect(await list({ kind: "fluid-preserved specimen" })).toEqual([jar.accessionNumber]);
+    expect(await list({ preparation: "fluid-preserved" })).toEqual([jar.accessionNumber]);
+    expect(await list({ use: "handling" })).toEqual([organ.accessionNumber]);
+    expect(await list({ human: false })).toEqual([horse.accessionNumber]);
+    expect(await list({ seriesId: newId() })).toEqual([]);
+    expect(await list({ withoutSheets: true })).toEqual([
+      organ.accessionNumber,
+      jar.accessionNumber,
+      horse.accessionNumber,
+    ]);
+  });
+
+  test("free days leave out what is promised, with its parts and its whole; run-out holds count no more", async () => {
+    const whole = await aRecorded();
+    const part = await aRecorded({ wholeId: whole.id });
+    const free = await aRecorded();
+    const held = await aRecorded();
+    const book = async (specimenId: string, said: { strength: string; expiresAt: Date | null }) =>
+      await inWork(({ transaction }) =>
+        transaction.booking.create({
+          data: {
+            id: newId(),
+            specimenId,
+            purpose: "rest",
+            bookedBy: "a",
+            startsOn: toDate("2027-03-01"),
+            endsOn: toDate("2027-04-01"),
+            ...said,
+          },
+        }),
+      );
+    await book(part.id, { strength: "firm", expiresAt: null });
+    await book(held.id, { strength: "hold", expiresAt: new Date("2027-01-20T00:00:00Z") });
+    const list = async (freeFrom: string, freeUntil: string) =>
+      numbersOf(await listSpecimens(lecturer, { freeFrom, freeUntil }));
+    expect(await list("2027-03-31", "2027-05-01")).toEqual([free.accessionNumber]);
+    expect(await list("2027-04-01", "2027-05-01")).toHaveLength(4);
+    expect(await list("2027-02-01", "2027-03-01")).toHaveLength(4);
+    setClock(() => new Date("2027-01-21T00:00:00Z"));
+    expect(await list("2027-03-31", "2027-05-01")).toEqual([free.accessionNumber, held.accessionNumber]);
+  });
+
+  test("a place finds what stands in it now, and only for who may know the store", async () => {
+    const here = await aRecorded();
+    const gone = await aRecorded();
+    const [store, shelf, other] = [newId(), newId(), newId()];
+    await inWork(async ({ transaction }) => {
+      await transaction.place.createMany({
+        data: [
+          { id: store, code: "S1", name: "Store", kind: "store" },
+          { id: shelf, code: "S1.1", name: "Shelf", kind: "shelf", parentId: store },
+          { id: other, code: "S2", name: "Store", kind: "store" },
+        ],
+      });
+      for (const [specimenId, placeId] of [
+        [here.id, shelf],
+        [gone.id, shelf],
+        [gone.id, other],
+      ] as const)
+        await transaction.move.create({
+          data: { id: newId(), specimenId, placeId, movedAt: new Date(), movedBy: "a", reason: "test" },
+        });
+    });
+    expect(numbersOf(await listSpecimens(curator, { placeId: store }))).toEqual([here.accessionNumber]);
+    await expect(listSpecimens(lecturer, { placeId: store })).rejects.toMatchObject({ kind: "forbidden" });
+  });
+
+  test.each([{ kind: "soup" }, { freeFrom: "2027-01-01" }, { placeId: "here" }, { structureId: "a b" }])(
+    "%j is refused",
+    async (filter) =>
+      await expect(listSpecimens(curator, filter as never)).rejects.toMatchObject({
+        kind: "invalid",
+        reason: "input.invalid",
+      }),
+  );
+});
+
+describe("pages", () => {
+  const all: string[] = [];
+  beforeAll(async () => {
+    await truncate();
+    // Numbers that differ in their last signs only, recorded out of order.
+    for (const number of ["P 10", "P 1", "P 1/2", "P 1/10", "P 2", "P 02", "p 1", "P 1a", "P", "P 1/1"])
+      all.push((await aRecorded({ accessionNumber: number, title: "Heart" }, ["heart"])).accessionNumber);
+  });
+
+  test("of any size, forwards and back, give every specimen once and in one order", async () => {
+    const whole = numbersOf(await listSpecimens(curator, {}, { size: 200 })).filter((number) =>
+      all.includes(number),
+    );
+    await fc.assert(
+      fc.asyncProperty(
+        fc.integer({ min: 1, max: 12 }),
+        fc.constantFrom({}, { text: "heart" }),
+        async (size, filter) => {
+          const forwards: string[] = [];
+          let page = await listSpecimens(curator, filter, { size });
+          const pages = [page];
+          forwards.push(...numbersOf(page));
+          while (page.next !== null) {
+            page = await listSpecimens(curator, filter, { size, after: page.next });
+            pages.push(page);
+            forwards.push(...numbersOf(page));
+          }
+          expect(forwards.filter((number) => all.includes(number))).toEqual(whole);
+          for (let at = pages.length - 1; at > 0; at -= 1) {
+            const before = await listSpecimens(curator, filter, { size, before: pages[at]?.previous ?? "" });
+            expect(numbersOf(before)).toEqual(numbersOf(pages[at - 1] ?? { rows: [] }));
+          }
+          expect(pages[0]?.previous).toBeNull();
+        },
+      ),
+      { numRuns: 12 },
+    );
+  });
+
+  test("go on behind a key whose specimen is gone, and behind one of the same number", async () => {
+    const behind = (id: string) =>
+      listSpecimens(curator, {}, { after: writePageKey({ accessionNumber: "P 1", id }), size: 1 });
+    expect(numbersOf(await behind("00000000-0000-0000-0000-000000000000"))).toEqual(["P 1"]);
+    expect(numbersOf(await behind("ffffffff-ffff-ffff-ffff-ffffffffffff"))).not.toEqual(["P 1"]);
+  });
+
+  test("have no key that was made up", async () =>
+    await expect(listSpecimens(curator, {}, { after: "nonsense" })).rejects.toMatchObject({
+      reason: "page.key-unknown",
+    }));
+
+  test("ask the database as often for many rows as for few", async () => {
+    const ask = vi.spyOn(database(), "$queryRaw");
+    await listSpecimens(curator, { text: "heart" }, { size: 2 });
+    const few = ask.mock.calls.length;
+    ask.mockClear();
+    await listSpecimens(curator, { text: "heart" }, { size: 200 });
+    expect(ask.mock.calls.length).toBe(few);
+    expect(few).toBeLessThanOrEqual(4);
+  });
+});
+
+describe("one specimen", () => {
+  let id = "";
+  beforeAll(async () => {
+    await truncate();
+    const whole = await aRecorded({ accessionNumber: "W 1", title: "Trunk", kind: "body region" });
+    ({ id } = await aRecorded(
+      {
+        accessionNumber: "W 2",
+        title: "Heart",
+        wholeId: whole.id,
+        replacementCost: cost,
+        size: { lengthMm: 120, widthMm: 90, heightMm: 80 },
+        massKg: 0.4,
+        components: [{ name: "stand", count: 1, detachable: true }],
+        formerNumbers: [{ number: "B 17", kind: "jar", markedOn: "lid" }],
+        hazards: [{ substance: "mercury", percent: null, note: "injected" }],
+      },
+      ["heart", aShown("thymus", { state: "absent" })],
+    ));
+    await recordPreparationStep(programViewer, {
+      specimenId: id,
+      step: "impregnation",
+      startedOn: "2020-03-01",
+      endedOn: "2020-05-01",
+      note: "",
+    });
+    await recordPreparationStep(programViewer, {
+      specimenId: id,
+      step: "fixation",
+      startedOn: "2020-01-01",
+      endedOn: null,
+      note: "",
+    });
+  });
+
+  test("is read with everything that belongs to it", async () => {
+    expect(await getSpecimen(aViewer("collection manager"), id)).toMatchObject({
+      id,
+      version: 1,
+      accessionNumber: "W 2",
+      sex: "female",
+      ageBand: "60–69",
+      replacementCost: cost,
+      size: { lengthMm: 120, widthMm: 90, heightMm: 80 },
+      components: [{ name: "stand", count: 1, detachable: true }],
+      formerNumbers: [{ number: "B 17", kind: "jar", markedOn: "lid" }],
+      hazards: [{ substance: "mercury", percent: null, note: "injected" }],
+      shown: [
+        { structureId: "heart", english: "heart", latin: "cor", state: "shown" },
+        { structureId: "thymus", state: "absent" },
+      ],
+      preparationSteps: [{ step: "fixation" }, { step: "impregnation", startedOn: "2020-03-01" }],
+      whole: { accessionNumber: "W 1" },
+      parts: [],
+      series: null,
+      picture: null,
+    });
+  });
+
+  test.each([
+    // role, sees sex and age, sees the cost
+    ["registrar", false, true],
+    ["curator", true, false],
+    ["conservator", true, false],
+    ["collection manager", true, true],
+    ["donor officer", true, true],
+    ["inspector", true, true],
+    ["administrator", false, false],
+    ["lecturer", true, false],
+    ["borrower registrar", false, false],
+  ] as const)("a %s sees the person's facts: %s, the cost: %s", async (role, person, costSeen) => {
+    const sheet = await getSpecimen(aViewer(role, institution), id);
+    expect(["sex" in sheet, "ageBand" in sheet, "replacementCost" in sheet]).toEqual([
+      person,
+      person,
+      costSeen,
+    ]);
+  });
+
+  test("the sex of an animal is no fact of a person", async () => {
+    const horse = await aRecorded({
+      human: false,
+      scientificName: "Equus caballus",
+      ageBand: null,
+      sex: "male",
+    });
+    expect(await getSpecimen(aViewer("registrar"), horse.id)).toMatchObject({ sex: "male" });
+  });
+
+  test.each([newId(), "nonsense", "", "' or 1=1"])("%j is not found", async (unknown) => {
+    await expect(getSpecimen(curator, unknown)).rejects.toMatchObject({ kind: "not-found" });
+    await expect(getPicture(curator, unknown)).rejects.toMatchObject({ kind: "not-found" });
+  });
+
+  test("its facts for rules hold the cost and the class of fragility; unknown ids have none", async () => {
+    const facts = await specimenFactsOf(database(), [id, newId(), id]);
+    expect([...facts.keys()]).toEqual([id]);
+    expect(facts.get(id)).toMatchObject({
+      id,
+      accessionNumber: "W 2",
+      replacementCost: cost,
+      fragilityClass: "compact-organ",
+      seriesId: null,
+      sheetThicknessMm: null,
+      components: [{ name: "stand" }],
+    });
+    expect(await specimenFactsOf(database(), [])).toEqual(new Map());
+  });
+});
+
+describe("pictures of the dead", () => {
+  const borrower = aViewer("borrower registrar", institution);
+  const withPicture = async (said: Parameters<typeof aRecorded>[0] = {}) => {
+    const specimen = await aRecorded(said);
+    const content = await sharp({ create: { width: 20, height: 10, channels: 3, background: "red" } })
+      .png()
+      .toBuffer();
+    await addPicture(programViewer, { specimenId: specimen.id, content });
+    return specimen;
+  };
+  const consented = async (specimenId: string, answers: Record<string, string>, withdrawn = false) =>
+    await inWork(async ({ transaction }) => {
+      const donorCode = `D-${newId().slice(-5).toUpperCase()}`;
+      await transaction.donor.create({ data: { code: donorCode } });
+      await transaction.specimenDonor.create({ data: { specimenId, donorCode } });
+      await transaction.consent.create({
+        data: {
+          id: newId(),
+          donorCode,
+          basis: "donor in life",
+          formVersion: "1",
+          evidencePlace: "safe",
+          audience: "anyone",
+          nonCommercialOnly: false,
+          disposition: "unknown",
+          withdrawalReceivedOn: withdrawn ? toDate("2026-01-01") : null,
+          withdrawalEffectiveOn: withdrawn ? toDate("2026-01-01") : null,
+          answers: { create: Object.entries(answers).map(([scope, answer]) => ({ scope, answer })) },
+        },
+      });
+    });
+  const seenBy = async (viewer: typeof lecturer, { id, accessionNumber }: Made) => {
+    const sheet = (await getSpecimen(viewer, id)).picture !== null;
+    const row = (await listSpecimens(viewer, { text: accessionNumber })).rows[0]?.pictureId !== null;
+    const bytes = await getPicture(viewer, id).then(
+      ({ mediaType }) => mediaType === "image/jpeg",
+      () => false,
+    );
+    expect([row, bytes]).toEqual([sheet, sheet]);
+    return sheet;
+  };
+  beforeAll(truncate);
+
+  test("are seen by the house", async () => expect(await seenBy(curator, await withPicture())).toBe(true));
+
+  test("are not seen by who borrows while no donor is known to have allowed them", async () => {
+    const unknown = await withPicture();
+    expect(await seenBy(lecturer, unknown)).toBe(false);
+    expect(await seenBy(borrower, unknown)).toBe(false);
+  });
+
+  test("are seen by who borrows where every donor allowed pictures, and not once one has withdrawn", async () => {
+    const specimen = await withPicture();
+    await consented(specimen.id, { "pictures, internal": "granted" });
+    expect(await seenBy(lecturer, specimen)).toBe(true);
+    await consented(specimen.id, { "pictures, internal": "granted" }, true);
+    expect(await seenBy(lecturer, specimen)).toBe(false);
+  });
+
+  test("are not seen by who borrows where a donor refused, or was never asked", async () => {
+    for (const answer of ["refused", "not asked", "unknown"]) {
+      const specimen = await withPicture();
+      await consented(specimen.id, {
+        "pictures, internal": answer,
+        "pictures, professional publication": answer,
+      });
+      expect(await seenBy(lecturer, specimen), answer).toBe(false);
+    }
+  });
+
+  test("of animals are seen by everyone", async () =>
+    expect(
+      await seenBy(
+        lecturer,
+        await withPicture({ human: false, scientificName: "Equus caballus", ageBand: null }),
+      ),
+    ).toBe(true));
+});
