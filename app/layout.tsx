@@ -1,6 +1,6 @@
 /** The sheet everything is printed on: language, fonts from this program's own files, tokens. */
 import "@fontsource-variable/source-serif-4/index.css";
-import "@fontsource-variable/source-serif-4/standard-italic.css";
+import "@fontsource-variable/source-serif-4/wght-italic.css";
 import "@fontsource-variable/inter/index.css";
 import "@fontsource-variable/jetbrains-mono/index.css";
 import "#app/globals.css";

@@ -6,6 +6,7 @@
 "use client";
 
 import { type ReactNode, startTransition, useActionState } from "react";
+import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { type FormState, idle } from "#app/_parts/form-state.ts";
 
 export type FormAction = (before: FormState, fields: FormData) => Promise<FormState>;
@@ -36,23 +37,7 @@ export function ActionForm({
       }}
     >
       {typeof children === "function" ? children(state, pending) : children}
-      {state.state === "refused" && (
-        <div role="alert" className="form-refused">
-          <p>{state.message}</p>
-          {state.issues.length > 0 && (
-            <ul>
-              {state.issues.map((issue) => (
-                <li key={`${issue.path} ${issue.message}`}>{issue.message}</li>
-              ))}
-            </ul>
-          )}
-        </div>
-      )}
-      {state.state === "done" && (
-        <p role="status" className="form-done">
-          {state.message}
-        </p>
-      )}
+      <FormAnswer state={state} />
     </form>
   );
 }

@@ -6,6 +6,7 @@
 import Link from "next/link";
 import { Children, type ReactNode } from "react";
 import styles from "#app/_parts/record-page.module.css";
+import { type IndexEntry, SectionIndex } from "#app/_parts/section-index.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { shellWords } from "#app/_words/en/shell.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
@@ -48,7 +49,7 @@ export function NextBox({
     <section className={styles.next} aria-label={title}>
       <h2>{title}</h2>
       {things.length === 0 ? (
-        <p style={{ margin: 0 }}>{shellWords.nothingNext}</p>
+        <p className={styles.nothing}>{shellWords.nothingNext}</p>
       ) : (
         <ul>
           {things.map((thing) => (
@@ -70,8 +71,6 @@ export function NextBox({
   );
 }
 
-export type IndexEntry = { id: string; label: string; count?: number | undefined };
-
 export function RecordPage({
   masthead,
   next,
@@ -87,19 +86,8 @@ export function RecordPage({
     <div className={styles.page}>
       {masthead}
       {next}
-      <nav className={styles.index} aria-label={shellWords.sections}>
-        <ul>
-          {index.map((entry) => (
-            <li key={entry.id}>
-              <a href={`#${entry.id}`}>
-                {entry.label}
-                {entry.count !== undefined && <span>{entry.count}</span>}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </nav>
-      {children}
+      <SectionIndex entries={index} />
+      <div className={styles.sections}>{children}</div>
     </div>
   );
 }
@@ -126,7 +114,7 @@ export function Section({
         <h2 id={id}>{title}</h2>
         {children}
       </div>
-      <div className={styles.margin}>{Children.count(margin) > 0 && margin}</div>
+      {Children.toArray(margin).length > 0 && <div className={styles.margin}>{margin}</div>}
     </section>
   );
 }

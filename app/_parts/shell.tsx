@@ -1,6 +1,7 @@
 /** The frame of every page: the name, the places, one field to go anywhere, who is signed in. */
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { GoKeys } from "#app/_parts/go-keys.tsx";
 import { NavigationLink } from "#app/_parts/navigation-link.tsx";
 import styles from "#app/_parts/shell.module.css";
 import { shellWords } from "#app/_words/en/shell.ts";
@@ -44,26 +45,36 @@ export function Shell({
               name="q"
               placeholder={shellWords.goToOrDo}
               autoComplete="off"
+              autoCapitalize="none"
+              spellCheck={false}
               aria-describedby="go-examples"
             />
           </form>
           <div className={styles.examples} id="go-examples">
             <dl>
               {shellWords.examples.map(([example, meaning]) => (
-                <div key={example} style={{ display: "contents" }}>
-                  <dt>{example}</dt>
+                <div key={example}>
+                  <dt>
+                    <Link href={`/go?q=${encodeURIComponent(example)}`} prefetch={false}>
+                      {example}
+                    </Link>
+                  </dt>
                   <dd>{meaning}</dd>
                 </div>
               ))}
             </dl>
+            <p>{shellWords.goToOrDoKeys}</p>
           </div>
+          <GoKeys fieldId="go-to-or-do" />
         </search>
         <div className={styles.who}>
           <span>{who}</span>
           {signOut}
         </div>
       </header>
-      <main id="content">{children}</main>
+      <main id="content" className={styles.content} tabIndex={-1}>
+        {children}
+      </main>
     </>
   );
 }

@@ -33,17 +33,19 @@ export type RecordForm<Values extends FieldValues> = {
 /**
  * @param save the Server Action; its refusals are shown at their fields
  * @param draftKey where an unsaved draft is kept in this tab; omit to keep none
+ * @param tidy what an empty group of fields means, before the schema reads it
  */
 export function useRecordForm<Values extends FieldValues>(
   schema: z.ZodType<Values, Values>,
   start: Values,
   save: (values: Values) => Promise<FormState>,
   draftKey?: string,
+  tidy: (values: Values) => Values = (values) => values,
 ): RecordForm<Values> {
   const [state, setState] = useState<FormState>(idle);
   const [pending, startSaving] = useTransition();
   const form = useForm<Values>({
-    resolver: zodResolver(schema),
+    resolver: (values, context, options) => zodResolver(schema)(tidy(values), context, options),
     defaultValues: start as DefaultValues<Values>,
     mode: "onTouched",
   });

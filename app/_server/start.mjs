@@ -67,7 +67,7 @@ async function start(options) {
     });
     databaseLost = cluster.lost;
     env = { ...settings, DATABASE_URL: cluster.url(databaseName) };
-    hasDemo = await prepareEmbedded(cluster, env, options);
+    hasDemo = await prepareEmbedded(folder, cluster, env, options);
   }
 
   const server = await step("Starting the server", () => serve({ port, host, env }));

@@ -92,6 +92,8 @@ export const sights = {
   storeLocation: [...house, "inspector"],
   conditionRecords: [...house, "inspector", "borrower registrar"],
   allLoans: [...house, "inspector"],
+  /** one loan's file; a borrower the own institution's */
+  loanFile: [...house, "inspector", ...borrowers],
   institutions: [...house, "inspector", "administrator"],
   audit: [...house, "inspector", "administrator"],
   accounts: ["administrator"],

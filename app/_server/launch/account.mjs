@@ -112,8 +112,14 @@ export function clusterHome(folder, notice) {
     );
   }
   const home = fs.mkdtempSync(path.join(parent, "anatheca-"));
-  fs.chownSync(home, account.uid, account.gid);
-  fs.writeFileSync(note, `${home}\n`, { mode: 0o600 });
+  try {
+    fs.chownSync(home, account.uid, account.gid);
+    fs.writeFileSync(note, `${home}\n`, { mode: 0o600 });
+  } catch (error) {
+    // Without the note nobody would find it again.
+    fs.rmSync(home, { recursive: true });
+    throw error;
+  }
   notice(`The database account cannot enter ${folder}, so the database lies in ${home}.`);
   return { home, account };
 }

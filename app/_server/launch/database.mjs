@@ -7,7 +7,9 @@
  * thrown away and loaded again without loss.
  */
 import fs from "node:fs";
+import path from "node:path";
 import pg from "pg";
+import { withLock } from "./lock.mjs";
 import { inProject } from "./project.mjs";
 import { Halt, say, step } from "./report.mjs";
 import { runTypeScript } from "./run.mjs";
@@ -132,13 +134,18 @@ const writeState = (cluster, text) =>
   );
 
 /**
- * Prepares the database that comes with the program.
+ * Prepares the database that comes with the program, one start at a time.
+ * @param {string} folder the data folder
  * @param {Cluster} cluster
  * @param {Environment} env what the loaders and the server see
  * @param {{ demo: boolean, empty: boolean }} wish
  * @returns {Promise<boolean>} whether it holds the demo scenario
  */
-export async function prepareEmbedded(cluster, env, wish) {
+export const prepareEmbedded = (folder, cluster, env, wish) =>
+  withLock(path.join(folder, "prepare.lock"), () => prepare(cluster, env, wish));
+
+/** @type {(cluster: Cluster, env: Environment, wish: { demo: boolean, empty: boolean }) => Promise<boolean>} */
+async function prepare(cluster, env, wish) {
   const before = await withClient(cluster.url("postgres"), async (client) => {
     let found = await readState(client);
     if (found === state.loading) {

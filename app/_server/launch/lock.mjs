@@ -8,10 +8,12 @@
 import { execFileSync } from "node:child_process";
 import crypto from "node:crypto";
 import fs from "node:fs";
-import { Halt } from "./report.mjs";
+import { Halt, say } from "./report.mjs";
 
 const pauseMs = 50;
 const patienceMs = 10 * 60_000;
+/** How long somebody waits before being told why. */
+const silenceMs = 1_500;
 
 /** @param {number} ms @returns {Promise<void>} */
 export const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -100,6 +102,7 @@ export async function withLock(file, work) {
   // Two pieces of work in one process exclude each other too, hence the random end.
   const mine = `${identity}\n${crypto.randomUUID()}`;
   const giveUpAt = Date.now() + patienceMs;
+  let tellAt = Date.now() + silenceMs;
   while (!place(file, mine)) {
     const holder = readIfThere(file);
     if (holder === undefined) continue;
@@ -109,7 +112,13 @@ export async function withLock(file, work) {
       throw new Halt(
         `Process ${Number.parseInt(holder, 10)} has held ${file} for ten minutes: end that process and run the same command again.`,
       );
-    } else await pause(pauseMs);
+    } else {
+      if (Date.now() > tellAt) {
+        say(`Waiting for process ${Number.parseInt(holder, 10)}, which is at the same work.`);
+        tellAt = Number.POSITIVE_INFINITY;
+      }
+      await pause(pauseMs);
+    }
   }
   try {
     return await work();

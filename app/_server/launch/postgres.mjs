@@ -295,7 +295,9 @@ export async function openCluster(folder, { settings = {}, notice = () => {} } =
     const password = readPassword(folder);
     const found = await adopt(place, password);
     const { port, client } = found ?? (await startServer(place, settings, password));
-    const presence = keepPresence(client, urlOf(port, password, "postgres"));
+    const server = readPostmaster(place.data);
+    const runs = async () => server !== undefined && (await isPostgres(server.pid));
+    const presence = keepPresence(client, urlOf(port, password, "postgres"), runs);
     return {
       port,
       adopted: found !== undefined,
@@ -308,16 +310,16 @@ export async function openCluster(folder, { settings = {}, notice = () => {} } =
 
 /**
  * Holds one connection open. A server that restarts itself after a crash of one
- * of its processes drops it for a moment; one that stays away is lost.
- * @param {pg.Client} first @param {string} url
+ * of its processes drops it for a moment; one that has ended is lost.
+ * @param {pg.Client} first @param {string} url @param {() => Promise<boolean>} serverRuns
  */
-function keepPresence(first, url) {
+function keepPresence(first, url, serverRuns) {
   let client = first;
   let leaving = false;
   const lost = new Promise((/** @type {(nothing: void) => void} */ resolve) => {
     const watch = () =>
       client.once("end", async () => {
-        for (let attempt = 0; attempt < 50 && !leaving; attempt++) {
+        while (!leaving && (await serverRuns())) {
           try {
             client = await connect(url);
             watch();

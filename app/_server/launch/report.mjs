@@ -24,8 +24,14 @@ export class Interrupted extends Error {
   }
 }
 
-/** @param {string} line */
-export const say = (line) => process.stdout.write(`${line}\n`);
+/** The title of the step whose line is still open. */
+let openTitle = "";
+
+/** Prints a line; one that comes in the middle of a step begins on a line of its own.
+ * @param {string} line */
+export function say(line) {
+  process.stdout.write(openTitle ? `\n${line}\n${openTitle} ... ` : `${line}\n`);
+}
 
 /** @returns {() => string} the time since now, as "3.2 s" */
 export function stopwatch() {
@@ -48,8 +54,10 @@ export async function step(title, work) {
   const clock = live
     ? setInterval(() => process.stdout.write(`\r${title} ... ${elapsed()}`), 1000)
     : undefined;
+  openTitle = title;
   const close = (/** @type {string} */ end) => {
     clearInterval(clock);
+    openTitle = "";
     process.stdout.write(live ? `\r${title} ... ${end}\n` : `${end}\n`);
   };
   try {
@@ -70,8 +78,15 @@ const noSpace = /ENOSPC|No space left on device|disk quota exceeded/i;
 /** Prints why the start ended. The sentence comes last.
  * @param {unknown} error */
 export function explain(error) {
-  const lastWords = error instanceof Halt ? error.lastWords : String(/** @type {Error} */ (error).stack);
+  const { code, path, stack } = /** @type {NodeJS.ErrnoException} */ (error);
   const message = error instanceof Error ? error.message : String(error);
+  if (path !== undefined && ["EACCES", "EPERM", "EROFS"].includes(code ?? "")) {
+    console.error(
+      `This account may not use ${path}: start as the account that owns it, or give it that folder.`,
+    );
+    return;
+  }
+  const lastWords = error instanceof Halt ? error.lastWords : String(stack);
   if (lastWords) console.error(lastLines(lastWords));
   if (noSpace.test(`${message}\n${lastWords}`)) {
     console.error("The disk is full: make room (about 2 GB for everything) and run the same command again.");

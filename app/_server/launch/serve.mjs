@@ -7,7 +7,7 @@ import { lookup } from "node:dns/promises";
 import net from "node:net";
 import { pause } from "./lock.mjs";
 import { inProject, installed, root } from "./project.mjs";
-import { Halt, lastLines } from "./report.mjs";
+import { Halt } from "./report.mjs";
 
 const readyMs = 60_000;
 const stopMs = 8_000;
@@ -107,13 +107,15 @@ export async function serve({ port, host, env, speaks = true }) {
   let ready = false;
   let gone = false;
   let kept = "";
-  const hear = (/** @type {string} */ text) => {
-    kept = lastLines(kept + text, 40);
-    // What the framework says of its own start, it may say a moment late.
-    if (ready && speaks && !text.startsWith("✓ ")) process.stdout.write(text);
+  const keep = (/** @type {string} */ text) => {
+    kept = (kept + text).split("\n").slice(-40).join("\n");
   };
-  child.stdout?.setEncoding("utf8").on("data", hear);
-  child.stderr?.setEncoding("utf8").on("data", hear);
+  // What the framework prints of its own start is not for the person who started us.
+  child.stdout?.setEncoding("utf8").on("data", keep);
+  child.stderr?.setEncoding("utf8").on("data", (text) => {
+    keep(text);
+    if (ready && speaks) process.stderr.write(text);
+  });
   const ended = new Promise((/** @type {(nothing: void) => void} */ resolve) => {
     const end = () => {
       gone = true;

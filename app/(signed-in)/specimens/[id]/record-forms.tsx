@@ -1,0 +1,48 @@
+/** Small acts beside the record: a picture, a step of the making. */
+"use client";
+
+import { ActionForm } from "#app/_parts/action-form.tsx";
+import { FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
+import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
+import { savePicture, saveStep } from "#app/(signed-in)/specimens/actions.ts";
+import { preparationStepNames } from "#lib/specimens/schema.ts";
+
+export function PictureForm({ specimenId }: { specimenId: string }) {
+  return (
+    <details>
+      <summary>{words.addPicture}</summary>
+      <ActionForm action={savePicture.bind(null, specimenId)} label={words.addPicture}>
+        <TextField
+          label={words.picture}
+          hint={words.pictureHint}
+          name="picture"
+          type="file"
+          accept="image/jpeg,image/png,image/webp"
+          required
+        />
+        <FormActions>
+          <button type="submit">{words.addPicture}</button>
+        </FormActions>
+      </ActionForm>
+    </details>
+  );
+}
+
+export function StepForm({ specimenId }: { specimenId: string }) {
+  return (
+    <details>
+      <summary>{words.addStep}</summary>
+      <ActionForm action={saveStep.bind(null, specimenId)} label={words.addStep}>
+        <FieldGrid>
+          <SelectField label={words.step} name="step" options={preparationStepNames} />
+          <TextField label={words.from} name="startedOn" type="date" />
+          <TextField label={words.to} name="endedOn" type="date" />
+          <TextField label={words.note} name="note" />
+        </FieldGrid>
+        <FormActions>
+          <button type="submit">{words.addStep}</button>
+        </FormActions>
+      </ActionForm>
+    </details>
+  );
+}

@@ -1,0 +1,57 @@
+/** Between the address of the list and what the catalogue is asked. */
+import type { z } from "zod";
+import type { SpecimenFilter, SpecimenPage } from "#lib/specimens/filter.ts";
+import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
+
+export type SearchFields = Partial<
+  Record<
+    | "q"
+    | "structure"
+    | "kind"
+    | "preparation"
+    | "use"
+    | "origin"
+    | "from"
+    | "until"
+    | "sheets"
+    | "implied"
+    | "after"
+    | "before",
+    string
+  >
+>;
+
+const oneOf = <Value extends string>(values: readonly Value[], text: string | undefined): Value | undefined =>
+  values.find((value) => value === text);
+
+/** Values that no list offers are left out, so that an old or mistyped address still answers. */
+export function readFilter(fields: SearchFields): z.input<typeof SpecimenFilter> {
+  const { q, structure, kind, preparation, use, origin, from, until, sheets, implied } = fields;
+  const chosen = {
+    text: q?.trim().slice(0, 200) || undefined,
+    structureId: structure || undefined,
+    kind: oneOf(specimenKinds, kind),
+    preparation: oneOf(preparations, preparation),
+    use: oneOf(uses, use),
+    human: origin === "human" ? true : origin === "animal" ? false : undefined,
+    ...(from && until ? { freeFrom: from, freeUntil: until } : {}),
+  };
+  const given = Object.fromEntries(Object.entries(chosen).filter(([, value]) => value !== undefined));
+  return {
+    ...given,
+    withoutSheets: !sheets && kind !== "sheet" && !q,
+    evidence: implied ? "implied" : "recorded",
+  };
+}
+
+export function readPage(fields: SearchFields): z.input<typeof SpecimenPage> {
+  if (fields.after) return { after: fields.after };
+  return fields.before ? { before: fields.before } : {};
+}
+
+/** The address of another page of the same search. */
+export function pageAddress(fields: SearchFields, key: { after?: string; before?: string }): string {
+  const { after: _after, before: _before, ...search } = fields;
+  const parameters = Object.entries({ ...search, ...key }).filter(([, value]) => value);
+  return `/specimens?${new URLSearchParams(parameters as [string, string][])}`;
+}

@@ -1,0 +1,64 @@
+/** The search form: plain GET, so that every search has an address. */
+import Link from "next/link";
+import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
+import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
+import type { SearchFields } from "#app/(signed-in)/specimens/search-fields.ts";
+import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
+
+export function SpecimenSearch({ fields }: { fields: SearchFields }) {
+  return (
+    <search className="no-print">
+      <form action="/specimens">
+        <TextField
+          label={words.search}
+          hint={words.searchHint}
+          name="q"
+          type="search"
+          defaultValue={fields.q}
+        />
+        <FieldGrid>
+          <SelectField
+            label={words.kind}
+            name="kind"
+            options={specimenKinds}
+            empty={words.anyKind}
+            defaultValue={fields.kind}
+          />
+          <SelectField
+            label={words.preparation}
+            name="preparation"
+            options={preparations}
+            empty={words.anyPreparation}
+            defaultValue={fields.preparation}
+          />
+          <SelectField
+            label={words.use}
+            name="use"
+            options={uses.map((use) => [use, words.useWords[use]] as const)}
+            empty={words.anyUse}
+            defaultValue={fields.use}
+          />
+          <SelectField
+            label={words.origin}
+            name="origin"
+            options={[words.human, words.animal]}
+            empty={words.anyOrigin}
+            defaultValue={fields.origin}
+          />
+          <TextField label={words.freeFrom} name="from" type="date" defaultValue={fields.from} />
+          <TextField label={words.freeUntil} name="until" type="date" defaultValue={fields.until} />
+        </FieldGrid>
+        <FormActions>
+          <button type="submit">{words.find}</button>
+          <CheckField
+            label={words.withSheets}
+            name="sheets"
+            value="yes"
+            defaultChecked={Boolean(fields.sheets)}
+          />
+          <Link href="/specimens">{words.clear}</Link>
+        </FormActions>
+      </form>
+    </search>
+  );
+}

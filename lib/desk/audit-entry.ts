@@ -1,0 +1,224 @@
+/**
+ * Reads entries of the audit for one viewer. Which rows and which values somebody
+ * may read follows the table of sights: the audit never shows more than the record
+ * itself would. A table that is not listed here is shown to nobody, and the sealed
+ * record leaves no values in the audit at all.
+ *
+ * Entries that one act wrote in one go are one deed.
+ */
+import { maySee, type Sight } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+
+export const operations = ["insert", "update", "delete"] as const;
+export type Operation = (typeof operations)[number];
+
+/** A row as it stood, by column. */
+export type Row = Readonly<Record<string, unknown>>;
+
+export type StoredEntry = {
+  id: string;
+  at: Date;
+  actor: string;
+  act: string;
+  tableName: string;
+  rowKey: string;
+  operation: Operation;
+  before: Row | null;
+  after: Row | null;
+};
+
+/** One column that changed. A withheld one changed too, but its values are not for the viewer. */
+export type Change = { field: string; before: unknown; after: unknown; withheld: boolean };
+
+/** What somebody needs to see before rows of a table are shown at all. */
+export const auditedTables = {
+  setting: [],
+  stored_file: [],
+  institution: ["institutions"],
+  venue: ["facilityFacts"],
+  passage: ["facilityFacts"],
+  licence: ["facilityFacts"],
+  account: ["accounts"],
+  donor: ["donorCode"],
+  consent: ["donorCode", "consentScopes"],
+  consent_answer: ["donorCode", "consentScopes"],
+  specimen_donor: ["donorCode"],
+  permit: [],
+  title: [],
+  donor_identity: ["donorCode", "sealedLooks"],
+  donor_look: ["donorCode", "sealedLooks"],
+  specimen: [],
+  component: [],
+  former_number: [],
+  hazard: [],
+  series: [],
+  series_landmark: [],
+  shown: [],
+  preparation_step: [],
+  place: ["storeLocation"],
+  move: ["storeLocation"],
+  custody_event: ["allLoans"],
+  booking: ["allLoans"],
+  condition_check: ["conditionRecords"],
+  finding: ["conditionRecords"],
+  crate: ["allLoans"],
+  crate_content: ["allLoans"],
+  stage: ["allLoans"],
+  crate_event: ["allLoans"],
+  crate_count: ["allLoans"],
+  loan: ["allLoans"],
+  loan_line: ["allLoans"],
+  suitability_run: ["allLoans", "suitabilityReasons"],
+  decision: ["allLoans", "suitabilityReasons"],
+  cover: ["allLoans"],
+  agreement: ["allLoans"],
+  signature: ["allLoans"],
+} as const satisfies Record<string, readonly Sight[]>;
+export type AuditedTable = keyof typeof auditedTables;
+
+/** Columns that are guarded more strictly than their table. */
+const guardedColumns: Readonly<Record<string, Readonly<Record<string, Sight>>>> = {
+  specimen: {
+    sex: "personFacts",
+    age_band: "personFacts",
+    replacement_cost_minor: "replacementCost",
+    replacement_cost_currency: "replacementCost",
+    replacement_cost_basis: "replacementCost",
+    replacement_cost_on: "replacementCost",
+    replacement_cost_by: "replacementCost",
+  },
+  cover: { amount_minor: "replacementCost", currency: "replacementCost" },
+  agreement: { terms: "replacementCost" },
+};
+
+/** The tables whose entries the viewer may read. */
+export function tablesShownTo(viewer: Viewer): AuditedTable[] {
+  return (Object.entries(auditedTables) as [AuditedTable, readonly Sight[]][])
+    .filter(([, sights]) => sights.every((sight) => maySee(viewer, sight)))
+    .map(([table]) => table);
+}
+
+const isPlainObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+const deepest = 4;
+
+/** Columns with their values; an object inside a column gives a dotted name for each of its own. */
+function flatten(row: Row | null, prefix = "", depth = 0): Map<string, unknown> {
+  const flat = new Map<string, unknown>();
+  for (const [name, value] of Object.entries(row ?? {})) {
+    if (isPlainObject(value) && depth < deepest) {
+      for (const [inner, innerValue] of flatten(value, `${prefix}${name}.`, depth + 1))
+        flat.set(inner, innerValue);
+    } else flat.set(`${prefix}${name}`, value);
+  }
+  return flat;
+}
+
+const isEmpty = (value: unknown) =>
+  value === null || value === undefined || value === "" || (Array.isArray(value) && value.length === 0);
+const sameValue = (first: unknown, second: unknown) =>
+  (isEmpty(first) && isEmpty(second)) || JSON.stringify(first) === JSON.stringify(second);
+
+/** What names a row to a person, from the most telling column to the least. */
+const namingColumns = ["accession_number", "number", "code", "name", "title", "scope", "substance", "step"];
+
+/** What names the row to a person; null when none of its columns does. */
+export function labelOf({ before, after }: Pick<StoredEntry, "before" | "after">): string | null {
+  const row = after ?? before;
+  for (const column of namingColumns) {
+    const value = row?.[column];
+    if ((typeof value === "string" && value !== "") || typeof value === "number") return String(value);
+  }
+  return null;
+}
+
+/** Columns that changed, the naming ones first, then by name; the row's own id is no news. */
+export function changesOf(
+  entry: Pick<StoredEntry, "tableName" | "before" | "after">,
+  viewer: Viewer,
+): Change[] {
+  const before = flatten(entry.before);
+  const after = flatten(entry.after);
+  const guarded = guardedColumns[entry.tableName] ?? {};
+  const order = (field: string) => {
+    const place = namingColumns.indexOf(field);
+    return place < 0 ? namingColumns.length : place;
+  };
+  return [...new Set([...before.keys(), ...after.keys()])]
+    .filter((field) => field !== "id" && !sameValue(before.get(field), after.get(field)))
+    .sort((first, second) => order(first) - order(second) || (first < second ? -1 : 1))
+    .map((field) => {
+      const sight = guarded[field.split(".")[0] ?? field];
+      const withheld = sight !== undefined && !maySee(viewer, sight);
+      return withheld
+        ? { field, before: null, after: null, withheld }
+        : { field, before: before.get(field) ?? null, after: after.get(field) ?? null, withheld };
+    });
+}
+
+/** The record on whose page a row stands. */
+export type RecordKey = {
+  kind: "specimen" | "series" | "institution" | "venue" | "loan" | "donor" | "account" | "settings";
+  key: string;
+};
+
+/** Columns that say to which record a row belongs, the nearest first. */
+const owners: readonly [column: string, kind: RecordKey["kind"]][] = [
+  ["specimen_id", "specimen"],
+  ["loan_id", "loan"],
+  ["donor_code", "donor"],
+  ["series_id", "series"],
+  ["institution_id", "institution"],
+  ["venue_id", "venue"],
+];
+const ownKinds: Readonly<Record<string, RecordKey["kind"]>> = {
+  specimen: "specimen",
+  series: "series",
+  institution: "institution",
+  loan: "loan",
+  donor: "donor",
+  donor_identity: "donor",
+  donor_look: "donor",
+  account: "account",
+  setting: "settings",
+};
+
+export function recordOf(
+  entry: Pick<StoredEntry, "tableName" | "rowKey" | "before" | "after">,
+): RecordKey | null {
+  const own = ownKinds[entry.tableName];
+  if (own) return { kind: own, key: entry.rowKey };
+  const row = entry.after ?? entry.before;
+  for (const [column, kind] of owners) {
+    const key = row?.[column];
+    if (typeof key === "string") return { kind, key };
+  }
+  return null;
+}
+
+/** What one act wrote in one go. */
+export type Deed<Entry> = { key: string; at: Date; actor: string; act: string; entries: Entry[] };
+
+const longestPauseMs = 2_000;
+
+/** Neighbours by the same person and the same act, with no pause between them, are one deed. */
+export function deedsOf<Entry extends Pick<StoredEntry, "id" | "at" | "actor" | "act">>(
+  entries: readonly Entry[],
+): Deed<Entry>[] {
+  const deeds: Deed<Entry>[] = [];
+  let last: Entry | undefined;
+  for (const entry of entries) {
+    const deed = deeds.at(-1);
+    const goesOn =
+      deed !== undefined &&
+      last !== undefined &&
+      deed.actor === entry.actor &&
+      deed.act === entry.act &&
+      Math.abs(last.at.getTime() - entry.at.getTime()) <= longestPauseMs;
+    if (goesOn) deed.entries.push(entry);
+    else deeds.push({ key: entry.id, at: entry.at, actor: entry.actor, act: entry.act, entries: [entry] });
+    last = entry;
+  }
+  return deeds;
+}

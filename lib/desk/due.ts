@@ -1,0 +1,134 @@
+/**
+ * What needs somebody, in order of harm and date. Everything is derived from the
+ * records as they stand: a withdrawn consent, a passed return day or a lapsed
+ * permit becomes an item here and is stored nowhere. The way home is never barred;
+ * a bar here says what must not wait.
+ */
+
+import type { LineState, LoanState } from "#lib/loans/schema.ts";
+import { awayStates } from "#lib/loans/transitions.ts";
+import { addDays, type DateText, daysBetween } from "#lib/platform/dates.ts";
+import type { Outcome } from "#lib/workings/outcome.ts";
+
+/** Days ahead by which something is announced; common practice, no source. */
+export const announceDays = {
+  agreement: 30,
+  release: 30,
+  return: 42,
+  hold: 3,
+  permit: 90,
+  consent: 90,
+  checkIn: 14,
+} as const;
+
+export type LoanForDesk = {
+  id: string;
+  number: string;
+  borrower: string;
+  title: string;
+  state: LoanState;
+  lines: readonly LineState[];
+  startsOn: DateText;
+  endsOn: DateText;
+  daysBefore: number;
+  submittedOn: DateText | null;
+  signedByLender: boolean;
+  signedByBorrower: boolean;
+  agreementDrawnUp: boolean;
+  homeStagePlanned: boolean;
+  holdsExpireOn: DateText | null;
+  /** The earliest moment at which a resting crate may be opened; null when none rests. */
+  opensAt: string | null;
+  coverEndsOn: DateText | null;
+  consentWithdrawn: boolean;
+  homeSince: DateText | null;
+};
+
+export type DueItem = {
+  key: string;
+  outcome: Outcome;
+  dueOn: DateText | null;
+  /** catalogue code of the sentence */
+  code: string;
+  parameters: Record<string, string | number>;
+  about: { kind: "loan" | "specimen" | "donor"; id: string };
+};
+
+function itemsOf(loan: LoanForDesk, today: DateText): DueItem[] {
+  const items: DueItem[] = [];
+  const add = (
+    code: string,
+    outcome: Outcome,
+    dueOn: DateText | null,
+    parameters: Record<string, string | number> = {},
+  ) =>
+    items.push({
+      key: `${loan.id} ${code}`,
+      outcome,
+      dueOn,
+      code,
+      parameters: { loan: loan.number, borrower: loan.borrower, ...parameters },
+      about: { kind: "loan", id: loan.id },
+    });
+  const away = loan.lines.filter((line) => awayStates.includes(line)).length;
+  const missing = loan.lines.filter((line) => line === "missing").length;
+
+  if (missing > 0) add("due.missing", "bar", today, { count: missing });
+  if (loan.consentWithdrawn && away > 0) add("due.consent-withdrawn", "bar", today);
+  if (loan.coverEndsOn && away > 0 && loan.coverEndsOn < loan.endsOn)
+    add("due.cover-ends", "bar", loan.coverEndsOn, { date: loan.coverEndsOn });
+
+  if (loan.state === "at venue" && loan.endsOn <= today)
+    add("due.overdue", "bar", loan.endsOn, { days: daysBetween(loan.endsOn, today), date: loan.endsOn });
+  else if (
+    loan.state === "at venue" &&
+    !loan.homeStagePlanned &&
+    loan.endsOn <= addDays(today, announceDays.return)
+  )
+    add("due.return-not-booked", "attend", addDays(loan.endsOn, -announceDays.return), { date: loan.endsOn });
+
+  if (loan.state === "requested") {
+    add("due.decide", "attend", loan.submittedOn, {
+      count: loan.lines.filter((line) => line === "requested").length,
+    });
+    if (loan.holdsExpireOn && loan.holdsExpireOn <= addDays(today, announceDays.hold))
+      add("due.hold-expires", "attend", loan.holdsExpireOn, { date: loan.holdsExpireOn });
+  }
+  if (loan.state === "accepted") {
+    const by = addDays(loan.startsOn, -loan.daysBefore - announceDays.agreement);
+    if (!loan.agreementDrawnUp) add("due.draw-up", "attend", by);
+    else if (!loan.signedByLender) add("due.lender-signs", "attend", by);
+    else add("due.borrower-signs", "attend", by);
+  }
+  if (
+    (loan.state === "agreed" || loan.state === "preparing") &&
+    loan.startsOn <= addDays(today, announceDays.release)
+  )
+    add("due.release", loan.startsOn < today ? "bar" : "attend", loan.startsOn, { date: loan.startsOn });
+  if (loan.state === "travelling out") add("due.arrives", "attend", loan.startsOn);
+  if (loan.opensAt && loan.lines.includes("resting at venue"))
+    add("due.open", "attend", loan.opensAt.slice(0, 10), { moment: loan.opensAt });
+  if (loan.state === "travelling home" && away > missing) add("due.coming-home", "attend", loan.endsOn);
+  if (loan.state === "home, to be checked")
+    add("due.check-in", "attend", loan.homeSince ? addDays(loan.homeSince, announceDays.checkIn) : today, {
+      count: loan.lines.filter((line) => line === "resting at home").length,
+    });
+  if (loan.state === "checked in") add("due.close", "attend", today);
+  return items;
+}
+
+const rank = { bar: 0, attend: 1, clear: 2 } as const;
+
+/** Bars first, then by day; what has no day comes last. */
+export function orderItems(items: readonly DueItem[]): DueItem[] {
+  return [...items].sort(
+    (one, other) =>
+      rank[one.outcome] - rank[other.outcome] ||
+      (one.dueOn ?? "9999").localeCompare(other.dueOn ?? "9999") ||
+      one.key.localeCompare(other.key),
+  );
+}
+
+export function dueFromLoans(loans: readonly LoanForDesk[], today: DateText): DueItem[] {
+  return orderItems(loans.flatMap((loan) => itemsOf(loan, today)));
+}

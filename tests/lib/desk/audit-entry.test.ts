@@ -1,0 +1,188 @@
+/** What one viewer reads of the audit: tables, columns, names, and which entries are one deed. */
+import fs from "node:fs";
+import path from "node:path";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  auditedTables,
+  changesOf,
+  deedsOf,
+  labelOf,
+  recordOf,
+  type StoredEntry,
+  tablesShownTo,
+} from "#lib/desk/audit-entry.ts";
+import { maySee } from "#lib/people/permission.ts";
+import { type Role, roles, type Viewer } from "#lib/people/viewer.ts";
+
+const viewerAs = (...held: Role[]): Viewer => ({
+  accountId: "a",
+  name: "A",
+  email: "a@example.org",
+  roles: held,
+  institutionId: null,
+});
+const collectionManager = viewerAs("collection manager");
+
+const anEntry = (said: Partial<StoredEntry>): StoredEntry => ({
+  id: "1",
+  at: new Date("2027-01-15T09:00:00Z"),
+  actor: "a",
+  act: "reviseSpecimen",
+  tableName: "specimen",
+  rowKey: "s",
+  operation: "update",
+  before: null,
+  after: null,
+  ...said,
+});
+
+describe("tables", () => {
+  test("every table with an audit trigger is listed, and no other", () => {
+    const migration = fs.readFileSync(
+      path.resolve(import.meta.dirname, "../../../prisma/migrations/20261125000100_guards/migration.sql"),
+      "utf8",
+    );
+    const list = /audited text\[\]\[\] := ARRAY\[([\s\S]*?)\n {2}\];/.exec(migration)?.[1] ?? "";
+    const audited = [...list.matchAll(/'(?:public|sealed)\.(\w+)'/g)].map((match) => match[1]);
+    expect(audited.length).toBeGreaterThan(30);
+    expect(Object.keys(auditedTables).sort()).toEqual(audited.sort());
+  });
+
+  test("nobody without sight of donors reads an entry about one", () => {
+    for (const role of roles) {
+      const shown = tablesShownTo(viewerAs(role));
+      const ofDonors = ["donor", "consent", "consent_answer", "specimen_donor", "donor_identity"] as const;
+      if (!maySee(viewerAs(role), "donorCode")) {
+        for (const table of ofDonors) expect(shown).not.toContain(table);
+      }
+      if (!maySee(viewerAs(role), "sealedLooks")) expect(shown).not.toContain("donor_look");
+    }
+    expect(tablesShownTo(viewerAs("administrator"))).not.toContain("consent");
+    expect(tablesShownTo(viewerAs("donor officer"))).toContain("donor_look");
+  });
+
+  test("accounts are the administrator's", () => {
+    expect(tablesShownTo(viewerAs("administrator"))).toContain("account");
+    expect(tablesShownTo(viewerAs("registrar"))).not.toContain("account");
+  });
+});
+
+describe("changes", () => {
+  test("of a revised row are the columns that differ", () => {
+    const entry = anEntry({
+      before: { id: "s", title: "Heart", note: "", mass_kg: 0.4 },
+      after: { id: "s", title: "Heart, opened", note: "", mass_kg: 0.4 },
+    });
+    expect(changesOf(entry, collectionManager)).toEqual([
+      { field: "title", before: "Heart", after: "Heart, opened", withheld: false },
+    ]);
+  });
+
+  test("of a new row are its columns that hold something, the naming ones first", () => {
+    const entry = anEntry({
+      operation: "insert",
+      after: { accession_number: "AN 1", age_band: null, kind: "organ", note: "", version: 1 },
+    });
+    expect(changesOf(entry, collectionManager).map(({ field }) => field)).toEqual([
+      "accession_number",
+      "kind",
+      "version",
+    ]);
+  });
+
+  test("inside an object are named by their path", () => {
+    const entry = anEntry({
+      tableName: "setting",
+      before: { key: "centre", value: { name: "Old", city: "Northmere" } },
+      after: { key: "centre", value: { name: "New", city: "Northmere" } },
+    });
+    expect(changesOf(entry, collectionManager)).toEqual([
+      { field: "value.name", before: "Old", after: "New", withheld: false },
+    ]);
+  });
+
+  test("of a guarded column are told without their values", () => {
+    const entry = anEntry({
+      before: { replacement_cost_minor: 100, sex: "female" },
+      after: { replacement_cost_minor: 200, sex: "unknown" },
+    });
+    expect(changesOf(entry, viewerAs("curator"))).toEqual([
+      { field: "replacement_cost_minor", before: null, after: null, withheld: true },
+      { field: "sex", before: "female", after: "unknown", withheld: false },
+    ]);
+    expect(changesOf(entry, viewerAs("administrator")).map(({ withheld }) => withheld)).toEqual([true, true]);
+    expect(changesOf(entry, collectionManager).some(({ withheld }) => withheld)).toBe(false);
+  });
+
+  test("are none between two equal rows, whatever they hold", () => {
+    fc.assert(
+      fc.property(fc.dictionary(fc.string(), fc.jsonValue()), (row) => {
+        expect(changesOf(anEntry({ before: row, after: structuredClone(row) }), collectionManager)).toEqual(
+          [],
+        );
+      }),
+    );
+  });
+});
+
+describe("names", () => {
+  test("a row is called by its most telling column, of the state after the change", () => {
+    expect(labelOf({ before: { title: "Old" }, after: { title: "Heart", accession_number: "AN 1" } })).toBe(
+      "AN 1",
+    );
+    expect(labelOf({ before: { scope: "export" }, after: null })).toBe("export");
+    expect(labelOf({ before: null, after: { answer: "granted" } })).toBeNull();
+  });
+
+  test("a row belongs to the record whose page it stands on", () => {
+    expect(recordOf(anEntry({ rowKey: "s" }))).toEqual({ kind: "specimen", key: "s" });
+    expect(recordOf(anEntry({ tableName: "donor_look", rowKey: "D-4K7QX" }))).toEqual({
+      kind: "donor",
+      key: "D-4K7QX",
+    });
+    expect(recordOf(anEntry({ tableName: "shown", before: { specimen_id: "s" } }))).toEqual({
+      kind: "specimen",
+      key: "s",
+    });
+    expect(recordOf(anEntry({ tableName: "passage", after: { venue_id: "v" } }))).toEqual({
+      kind: "venue",
+      key: "v",
+    });
+    expect(recordOf(anEntry({ tableName: "consent_answer", after: { scope: "export" } }))).toBeNull();
+  });
+});
+
+describe("deeds", () => {
+  const at = (seconds: number) => new Date(Date.UTC(2027, 0, 15, 9, 0, seconds));
+
+  test("neighbours by the same person and act are one, unless there was a pause", () => {
+    const entries = [
+      anEntry({ id: "5", at: at(30) }),
+      anEntry({ id: "4", at: at(29) }),
+      anEntry({ id: "3", at: at(20) }),
+      anEntry({ id: "2", at: at(20), act: "recordShown" }),
+      anEntry({ id: "1", at: at(20), actor: "b", act: "recordShown" }),
+    ];
+    expect(deedsOf(entries).map((deed) => deed.entries.map(({ id }) => id))).toEqual([
+      ["5", "4"],
+      ["3"],
+      ["2"],
+      ["1"],
+    ]);
+  });
+
+  test("no entry is lost and none is told twice", () => {
+    const entry = fc.record({
+      id: fc.uuid(),
+      at: fc.date({ noInvalidDate: true }),
+      actor: fc.constantFrom("a", "b"),
+      act: fc.constantFrom("reviseSpecimen", "recordShown"),
+    });
+    fc.assert(
+      fc.property(fc.array(entry), (entries) => {
+        expect(deedsOf(entries).flatMap((deed) => deed.entries)).toEqual(entries);
+      }),
+    );
+  });
+});

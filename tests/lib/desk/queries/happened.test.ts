@@ -1,0 +1,179 @@
+/** The audit as it is read, on a database: by record, by person, by page, and never more than the record shows. */
+import { beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { happenedTo, listAuditEntries } from "#lib/desk/queries/happened.ts";
+import { keepAccount, keepInstitution } from "#lib/people/commands.ts";
+import type { InstitutionInput } from "#lib/people/schema.ts";
+import { programViewer, type Viewer } from "#lib/people/viewer.ts";
+import { setClock } from "#lib/platform/clock.ts";
+import {
+  keepSealedRecord,
+  linkDonor,
+  openSealedRecord,
+  recordConsent,
+  recordPermit,
+  registerDonor,
+} from "#lib/provenance/commands.ts";
+import { aBorrower, aSpecimen, aViewer, inWork } from "#tests/support/builders.ts";
+import { aConsentForm } from "#tests/support/consents.ts";
+import { testDatabase } from "#tests/support/database.ts";
+
+const officer = aViewer("donor officer");
+const administrator = aViewer("administrator");
+const inspector = aViewer("inspector");
+const curator = aViewer("curator");
+let registrar: Viewer;
+
+const anInstitution: InstitutionInput = {
+  id: null,
+  name: "Reading Room of the Coast",
+  kind: "museum",
+  countryCode: "NO",
+  city: "Northmere",
+  address: "3 Quiet Street",
+  languages: ["en"],
+  email: "coast@example.org",
+  phone: "+47 000 000",
+  standing: "good",
+  verifiedOn: null,
+  note: "",
+};
+
+beforeAll(async () => {
+  await testDatabase();
+  const accountId = await keepAccount(programViewer, {
+    account: {
+      id: null,
+      email: "rowan.tidemark@example.org",
+      name: "Rowan Tidemark",
+      roles: ["registrar"],
+      institutionId: null,
+      active: true,
+    },
+    password: null,
+  });
+  registrar = { ...aViewer("registrar"), accountId };
+});
+beforeEach(() => {
+  setClock(() => new Date("2027-01-15T09:00:00Z"));
+});
+
+describe("one record", () => {
+  test("tells who changed what, by name, the newest first, with only what changed", async () => {
+    const id = await keepInstitution(registrar, anInstitution);
+    await keepInstitution(registrar, { ...anInstitution, id, standing: "on hold" });
+    const entries = await happenedTo(registrar, [{ table: "institution", key: id }]);
+    expect(entries.map(({ by, act, operation }) => [by, act, operation])).toEqual([
+      ["Rowan Tidemark", "keepInstitution", "update"],
+      ["Rowan Tidemark", "keepInstitution", "insert"],
+    ]);
+    expect(entries[0]?.changes).toEqual([
+      { field: "standing", before: "good", after: "on hold", withheld: false },
+    ]);
+    expect(entries[0]).toMatchObject({ label: anInstitution.name, recordName: anInstitution.name });
+  });
+
+  test("takes in what lies below its key when asked to", async () => {
+    const code = await registerDonor(officer, {});
+    const specimen = await aSpecimen();
+    await linkDonor(officer, { specimenId: specimen.id, donorCodes: [code] });
+    const row = { table: "specimen_donor", key: specimen.id } as const;
+    expect(await happenedTo(curator, [row])).toEqual([]);
+    const [entry] = await happenedTo(curator, [{ ...row, andBelow: true }]);
+    expect(entry).toMatchObject({ act: "linkDonor", recordName: specimen.accessionNumber });
+    expect(entry?.changes).toContainEqual(
+      expect.objectContaining({ field: "specimen_id", after: specimen.accessionNumber }),
+    );
+    expect(await happenedTo(registrar, [{ ...row, andBelow: true }])).toEqual([]);
+  });
+
+  test("is not told to borrowers", async () => {
+    const lecturer = aViewer("lecturer", await aBorrower());
+    await expect(happenedTo(lecturer, [{ table: "institution", key: "x" }])).rejects.toMatchObject({
+      kind: "forbidden",
+    });
+    await expect(listAuditEntries(lecturer)).rejects.toMatchObject({ kind: "forbidden" });
+  });
+});
+
+describe("the sealed record", () => {
+  test("leaves no value behind, and its looks are read by who may see looks", async () => {
+    const code = await registerDonor(officer, {});
+    await keepSealedRecord(officer, {
+      donorCode: code,
+      fullName: "Invented Person",
+      bornOn: null,
+      diedOn: null,
+      kin: "",
+      documentPlace: "Cabinet 2",
+    });
+    await openSealedRecord(curator, { donorCode: code, reason: "A relative wrote to the centre." });
+    const { rows } = await listAuditEntries(inspector, { rowKey: code });
+    expect(rows.map(({ tableName }) => tableName).sort()).toEqual(["donor", "donor_identity", "donor_look"]);
+    const sealed = rows.filter(({ tableName }) => tableName !== "donor");
+    expect(sealed.flatMap(({ changes }) => changes)).toEqual([]);
+    expect(JSON.stringify(rows)).not.toContain("Invented Person");
+    expect((await listAuditEntries(curator, { rowKey: code })).rows.map((row) => row.tableName)).toEqual([
+      "donor",
+    ]);
+  });
+
+  test("nor anything else of a donor is in an administrator's or a registrar's audit", async () => {
+    const code = await registerDonor(officer, {});
+    await recordConsent(officer, aConsentForm(code));
+    for (const viewer of [administrator, registrar]) {
+      expect((await listAuditEntries(viewer, { rowKey: code })).rows).toEqual([]);
+      expect((await listAuditEntries(viewer, { tableName: "consent" })).rows).toEqual([]);
+      const { rows } = await listAuditEntries(viewer, {}, { limit: 200 });
+      expect(rows.length).toBeGreaterThan(0);
+      expect(JSON.stringify(rows)).not.toContain(code);
+    }
+    expect((await listAuditEntries(officer, { tableName: "consent" })).rows.length).toBeGreaterThan(0);
+  });
+});
+
+describe("the whole audit", () => {
+  test("is paged by key without a gap or a repetition", async () => {
+    const specimen = await aSpecimen();
+    for (let number = 1; number <= 7; number += 1)
+      await recordPermit(registrar, {
+        specimenId: specimen.id,
+        kind: "veterinary",
+        number: `V ${number}`,
+        authority: "Authority",
+        territories: [],
+        validFrom: null,
+        validUntil: null,
+      });
+    const seen: string[] = [];
+    let after: string | null = null;
+    do {
+      const page = await listAuditEntries(
+        registrar,
+        { tableName: "permit", actor: "tidemark" },
+        { after, limit: 3 },
+      );
+      seen.push(...page.rows.map(({ label }) => label ?? ""));
+      after = page.next;
+    } while (after);
+    expect(seen).toEqual(["V 7", "V 6", "V 5", "V 4", "V 3", "V 2", "V 1"]);
+  });
+
+  test("finds a record by what people call it", async () => {
+    const specimen = await aSpecimen({ accessionNumber: "AN 2031.0007" });
+    const { rows } = await listAuditEntries(curator, { rowKey: "an 2031.0007" });
+    expect(rows.map(({ rowKey }) => rowKey)).toEqual([specimen.id]);
+  });
+
+  test("finds entries of the program itself, and of nobody for a name that nobody has", async () => {
+    await inWork(({ transaction }) =>
+      transaction.setting.create({ data: { key: "test", value: { on: true } } }),
+    );
+    const { rows } = await listAuditEntries(curator, { actor: "program", tableName: "setting" });
+    expect(rows[0]).toMatchObject({ by: "Program", label: null });
+    expect((await listAuditEntries(curator, { actor: "nobody has this name" })).rows).toEqual([]);
+  });
+
+  test("answers a wrong page key with a refusal", async () => {
+    await expect(listAuditEntries(curator, {}, { after: "x" })).rejects.toMatchObject({ kind: "invalid" });
+  });
+});
