@@ -14,7 +14,7 @@ export default function ErrorPage({
   return (
     <main className={styles.page}>
       <h1>{shellWords.errorTitle}</h1>
-      <p>{shellWords.errorText}</p>
+      <p className={styles.about}>{shellWords.errorText}</p>
       {error.digest && <p className="mono">{error.digest}</p>}
       <button type="button" onClick={reset}>
         {shellWords.tryAgain}

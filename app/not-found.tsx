@@ -10,7 +10,7 @@ export default function NotFound() {
   return (
     <main className={styles.page}>
       <h1>{shellWords.notFoundTitle}</h1>
-      <p>{shellWords.notFoundText}</p>
+      <p className={styles.about}>{shellWords.notFoundText}</p>
       <p>
         <Link href="/">Anatheca</Link>
       </p>

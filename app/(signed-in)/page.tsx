@@ -43,7 +43,7 @@ export default async function DeskPage() {
           </EmptyState>
         }
         columns={[
-          { key: "outcome", label: words.due, cell: (item) => <StateMark outcome={item.outcome} /> },
+          { key: "outcome", label: words.outcome, cell: (item) => <StateMark outcome={item.outcome} /> },
           {
             key: "what",
             label: words.what,

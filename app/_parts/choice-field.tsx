@@ -1,58 +1,42 @@
-/**
- * One answer out of a few, as buttons large enough for a gloved hand; nothing is
- * chosen beforehand. Plain radio buttons underneath, so that it works in any form
- * and without JavaScript.
- */
-import type { ComponentProps, ReactNode } from "react";
-import styles from "#app/_parts/choice-field.module.css";
-
-export type Choice = { value: string; label: ReactNode; hint?: ReactNode };
+/** One question with its answers as large targets; nothing is chosen beforehand. */
+import checkStyles from "#app/_parts/check-form.module.css";
+import styles from "#app/_parts/fields.module.css";
 
 export function ChoiceField({
-  legend,
   name,
+  label,
   choices,
   hint,
   error,
-  ...input
 }: {
-  legend: ReactNode;
   name: string;
-  choices: readonly Choice[];
-  hint?: ReactNode;
+  label: string;
+  choices: readonly (readonly [value: string, word: string])[];
+  hint?: string | undefined;
   error?: string | undefined;
-} & Omit<ComponentProps<"input">, "type" | "value" | "name" | "id">) {
-  const id = `field-${name.replace(/[^\w-]/g, "-")}`;
+}) {
+  const id = `choice-${name.replace(/[^\w-]/g, "-")}`;
   const described = [hint ? `${id}-hint` : "", error ? `${id}-error` : ""].filter(Boolean).join(" ");
   return (
-    <fieldset className={styles.field} aria-describedby={described || undefined}>
-      <legend>{legend}</legend>
-      {hint && (
-        <p className={styles.hint} id={`${id}-hint`}>
-          {hint}
-        </p>
-      )}
-      <div className={styles.choices}>
-        {choices.map((choice) => (
-          <label key={choice.value} className={styles.choice}>
-            <input
-              {...input}
-              type="radio"
-              name={name}
-              value={choice.value}
-              aria-invalid={error ? true : undefined}
-            />
-            <span>
-              {choice.label}
-              {choice.hint && <small>{choice.hint}</small>}
-            </span>
+    <fieldset className={styles.choice} aria-describedby={described || undefined}>
+      <legend className={styles.label}>{label}</legend>
+      <div className={checkStyles.choices}>
+        {choices.map(([value, word]) => (
+          <label key={value} className={checkStyles.choice}>
+            <input type="radio" name={name} value={value} aria-invalid={error ? true : undefined} />
+            {word}
           </label>
         ))}
       </div>
+      {hint && (
+        <span className={styles.hint} id={`${id}-hint`}>
+          {hint}
+        </span>
+      )}
       {error && (
-        <p className={styles.error} id={`${id}-error`}>
+        <span className={styles.error} id={`${id}-error`}>
           {error}
-        </p>
+        </span>
       )}
     </fieldset>
   );

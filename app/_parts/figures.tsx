@@ -1,4 +1,5 @@
 /** Figures as people read them: dates, money, sizes, masses; a fact that is not known is a dash. */
+import styles from "#app/_parts/figures.module.css";
 import { formatDate, formatMoney, formatNumber, formatRange, formatSize } from "#app/_words/format.ts";
 
 export function DateText({ date }: { date: string | null | undefined }) {
@@ -10,7 +11,7 @@ export function Period({ startsOn, endsOn }: { startsOn: string; endsOn: string 
 }
 
 export function Money({ money }: { money: { minor: number; currency: string } | null | undefined }) {
-  return money ? <span>{formatMoney(money)}</span> : <Unknown />;
+  return money ? <span className={styles.whole}>{formatMoney(money)}</span> : <Unknown />;
 }
 
 export function Quantity({
@@ -24,7 +25,7 @@ export function Quantity({
 }) {
   if (value === null || value === undefined) return <Unknown />;
   return (
-    <span style={{ whiteSpace: "nowrap" }}>
+    <span className={styles.whole}>
       {formatNumber(value, digits)} {unit}
     </span>
   );
@@ -35,7 +36,7 @@ export function SizeText({
 }: {
   size: { lengthMm: number; widthMm: number; heightMm: number } | null | undefined;
 }) {
-  return size ? <span>{formatSize(size)}</span> : <Unknown />;
+  return size ? <span className={styles.whole}>{formatSize(size)}</span> : <Unknown />;
 }
 
 export function Unknown() {

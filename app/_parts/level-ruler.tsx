@@ -97,7 +97,7 @@ export function LevelRuler({
                     className={styles.pointer}
                     d={`M${stack.left + stack.width + 24} ${y + height / 2}l7 -4.5v9z`}
                   />
-                  <text className={styles.open} x={widthPx - 2} y={y + height / 2 + 4}>
+                  <text className={styles.open} x={stack.left + stack.width + 36} y={y + height / 2 + 4}>
                     {sheet.number}
                   </text>
                 </g>

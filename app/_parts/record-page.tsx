@@ -159,7 +159,7 @@ export function WorkingNote({
     <div className={styles.note}>
       <details>
         <summary>
-          <b>{title}</b> {shellWords.working}
+          <b>{title}</b> {shellWords.workingAndSources(working.sources.length)}
         </summary>
         <table>
           <caption className="visually-hidden">{title}</caption>
@@ -186,14 +186,18 @@ export function WorkingNote({
             ))}
           </ul>
         )}
-        {href && <Link href={href}>{shellWords.tryWorking}</Link>}
+        {href && (
+          <Link className="no-print" href={href}>
+            {shellWords.tryWorking}
+          </Link>
+        )}
+        {working.sources.map((source) => (
+          <span key={`${source.id} ${source.where}`} className={styles.source}>
+            {source.title}
+            {source.where && `, ${source.where}`} ({source.standing})
+          </span>
+        ))}
       </details>
-      {working.sources.map((source) => (
-        <span key={`${source.id} ${source.where}`} className={styles.source}>
-          {source.title}
-          {source.where && `, ${source.where}`} ({source.standing})
-        </span>
-      ))}
     </div>
   );
 }
@@ -201,5 +205,8 @@ export function WorkingNote({
 /** Four significant figures, never in powers of ten. */
 export function roundForReading(value: number): string {
   if (!Number.isFinite(value)) return "–";
-  return new Intl.NumberFormat("en-GB", { maximumSignificantDigits: 4, useGrouping: "min2" }).format(value);
+  return new Intl.NumberFormat("en-GB", { maximumSignificantDigits: 4, useGrouping: "min2" })
+    .format(value)
+    .replaceAll(",", "\u202f")
+    .replace("-", "−");
 }

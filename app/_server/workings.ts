@@ -6,6 +6,7 @@ import { z } from "zod";
 import { conditionWorkings } from "#lib/condition/workings.ts";
 import { environmentWorkings } from "#lib/environment/workings.ts";
 import { notFound } from "#lib/platform/refusal.ts";
+import { specimensWorkings } from "#lib/specimens/workings.ts";
 import { transportWorkings } from "#lib/transport/workings.ts";
 import type { Declaration, Explanation } from "#lib/workings/working.ts";
 
@@ -15,6 +16,7 @@ export type AnyWorking = Declaration<z.ZodType, z.ZodType> & {
 };
 
 const all: readonly AnyWorking[] = [
+  ...(specimensWorkings as unknown as AnyWorking[]),
   ...(environmentWorkings as unknown as AnyWorking[]),
   ...(conditionWorkings as unknown as AnyWorking[]),
   ...(transportWorkings as unknown as AnyWorking[]),

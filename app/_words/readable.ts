@@ -1,37 +1,63 @@
 /**
  * Makes the parameters of a code fit for its sentence: days and moments are
  * written out, a country is called by its name, whole minor units become money,
- * and a code inside a code becomes its own sentence.
+ * a state or a gate its word, and a code inside a code its own sentence.
  */
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { requestFieldWords } from "#app/_words/en/slip.ts";
 import { formatDate, formatMoment, formatMoney, formatNumber } from "#app/_words/format.ts";
-import { hasSentence, type Parameters, sentence } from "#app/_words/sentences.ts";
+
+export type Parameters = Readonly<Record<string, string | number | boolean | null>>;
 
 const countryNames = new Intl.DisplayNames(["en"], { type: "region", fallback: "code" });
-const countryParameters: readonly string[] = ["country", "countryCode"];
+
+export function countryName(code: string): string {
+  return /^[A-Z]{2}$/.test(code) ? (countryNames.of(code) ?? code) : code;
+}
+
 /** Amounts and the parameter that holds their currency. */
 const amounts: readonly (readonly [amount: string, currency: string])[] = [
   ["minor", "currency"],
   ["neededMinor", "neededCurrency"],
 ];
 
-export function countryName(code: string): string {
-  return /^[A-Z]{2}$/.test(code) ? (countryNames.of(code) ?? code) : code;
-}
+/** Below this a number may be a year or a version, and is written without gaps. */
+const groupedFrom = 10_000;
 
-function readableText(name: string, text: string, parameters: Parameters): string {
+const words: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  gate: loanWords.gates,
+  state: { ...loanWords.crateStates, ...loanWords.lineStates, ...loanWords.states },
+};
+
+function readableText(
+  name: string,
+  text: string,
+  parameters: Parameters,
+  sentenceOf: (code: string, parameters: Parameters) => string | null,
+): string {
   if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return formatDate(text);
   if (/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(text)) return formatMoment(text);
-  if (countryParameters.includes(name)) return countryName(text);
-  if ((name === "fact" || name === "wayOut") && hasSentence(text))
-    return sentence(text, readable({ ...parameters, [name]: null }));
-  return text;
+  if (name === "country" || name === "countryCode") return countryName(text);
+  if (name === "fields")
+    return text
+      .split(", ")
+      .map((field) => requestFieldWords[field] ?? field)
+      .join(", ");
+  if (name === "fact" || name === "wayOut")
+    return sentenceOf(text, { ...parameters, fact: null, wayOut: null }) ?? text;
+  return words[name]?.[text] ?? text;
 }
 
-export function readable(parameters: Parameters): Parameters {
+/** @param sentenceOf the sentence of a code, or null for what is no code */
+export function readable(
+  parameters: Parameters,
+  sentenceOf: (code: string, parameters: Parameters) => string | null = () => null,
+): Parameters {
   const said: Record<string, string | number | boolean | null> = {};
   for (const [name, value] of Object.entries(parameters)) {
-    if (typeof value === "string") said[name] = readableText(name, value, parameters);
-    else if (typeof value === "number") said[name] = formatNumber(value);
+    if (typeof value === "string") said[name] = readableText(name, value, parameters, sentenceOf);
+    else if (typeof value === "number" && (!Number.isInteger(value) || Math.abs(value) >= groupedFrom))
+      said[name] = formatNumber(value);
     else said[name] = value;
   }
   for (const [amount, currency] of amounts) {
@@ -41,9 +67,4 @@ export function readable(parameters: Parameters): Parameters {
       said[amount] = formatMoney({ minor, currency: code });
   }
   return said;
-}
-
-/** A code's sentence with its parameters as people read them. */
-export function readableSentence(code: string, parameters: Parameters = {}): string {
-  return sentence(code, readable(parameters));
 }

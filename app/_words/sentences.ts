@@ -3,22 +3,25 @@
  * a sentence is a mistake that a test finds; a reader would see the general one.
  */
 import { english } from "#app/_words/en.ts";
+import { plainIssue } from "#app/_words/plain-issue.ts";
+import { type Parameters, readable } from "#app/_words/readable.ts";
 
-export type Parameters = Readonly<Record<string, string | number | boolean | null>>;
+export type { Parameters } from "#app/_words/readable.ts";
 
 const sentences: Readonly<Record<string, string>> = english;
 
-/** Fills {name} with the parameter of that name. */
+/** Fills {name} with the parameter of that name, as people read it. */
 export function sentence(code: string, parameters: Parameters = {}): string {
   const pattern = sentences[code] ?? sentences["entry.unknown"] ?? code;
-  return pattern.replace(/\{(\w+)\}/g, (_whole, name: string) => String(parameters[name] ?? "–"));
+  const said = readable(parameters, (inner, others) => (hasSentence(inner) ? sentence(inner, others) : null));
+  return pattern.replace(/\{(\w+)\}/g, (_whole, name: string) => String(said[name] ?? "–"));
 }
 
 export function hasSentence(code: string): boolean {
   return code in sentences;
 }
 
-/** A field's issue is either a code of ours or already a sentence. */
+/** A field's issue is either a code of ours, or the schema's own words made plain. */
 export function sentenceForIssue(message: string): string {
-  return hasSentence(message) ? sentence(message) : message;
+  return hasSentence(message) ? sentence(message) : plainIssue(message);
 }

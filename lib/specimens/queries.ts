@@ -22,11 +22,18 @@ import { type FragilityClassName, fragilityClassOf } from "#lib/specimens/classe
 import {
   keyCondition,
   likeTextCondition,
+  oftenStatement,
   plainConditions,
   showsCondition,
   textCondition,
 } from "#lib/specimens/conditions.ts";
-import { readPageKey, SpecimenFilter, SpecimenPage, writePageKey } from "#lib/specimens/filter.ts";
+import {
+  type Evidence,
+  readPageKey,
+  SpecimenFilter,
+  SpecimenPage,
+  writePageKey,
+} from "#lib/specimens/filter.ts";
 import { toSpecimenInput } from "#lib/specimens/record.ts";
 import {
   type PreparationStepInput,
@@ -80,6 +87,11 @@ async function readSearch(viewer: Viewer, filter: SpecimenFilter) {
   return { meant: await structuresMeantForgiving(viewer, text), textPart };
 }
 
+async function shows(structureIds: readonly string[], evidence: Evidence): Promise<Prisma.Sql> {
+  const [counted] = await database().$queryRaw<{ often: boolean }[]>(oftenStatement(structureIds, evidence));
+  return showsCondition(structureIds, evidence, counted?.often ?? false);
+}
+
 const pageColumns = Prisma.sql`s.id, s.accession_number AS "accessionNumber", s.title, s.latin_title AS "latinTitle",
   s.kind, s.preparation, s.human, s.scientific_name AS "scientificName", s.use, s.side,
   s.number_in_series AS "numberInSeries", s.picture_id AS "pictureId", series.code AS "seriesCode"`;
@@ -100,15 +112,14 @@ export async function listSpecimens(
   const key = before ?? after;
   const conditions = plainConditions(filter, now());
   if (key !== undefined) conditions.push(keyCondition(readPageKey(key), backwards));
-  if (filter.structureId !== undefined)
-    conditions.push(showsCondition([filter.structureId], filter.evidence));
+  if (filter.structureId !== undefined) conditions.push(await shows([filter.structureId], filter.evidence));
 
   const { meant, textPart } = await readSearch(viewer, filter);
   const meantIds = meant.map(({ id }) => id);
   const searched = textPart !== null || (filter.text ?? "") !== "";
   const ways: Prisma.Sql[] = [];
   if (textPart !== null && filter.evidence === "recorded") ways.push(textPart);
-  if (meantIds.length > 0) ways.push(showsCondition(meantIds, filter.evidence));
+  if (meantIds.length > 0) ways.push(await shows(meantIds, filter.evidence));
   if (!searched) ways.push(Prisma.sql`TRUE`);
 
   const found =
@@ -122,14 +133,14 @@ export async function listSpecimens(
   const sought = [
     ...new Set([...meantIds, ...(filter.structureId === undefined ? [] : [filter.structureId])]),
   ];
-  const shows = await matchedStructures(ids, filter.evidence === "recorded" ? sought : []);
+  const matched = await matchedStructures(ids, filter.evidence === "recorded" ? sought : []);
   const seen = await picturesSeen(viewer, rows);
   const [first, last] = [rows[0], rows.at(-1)];
   return {
     rows: rows.map((row) => ({
       ...row,
       pictureId: seen.has(row.id) ? row.pictureId : null,
-      shows: shows.get(row.id) ?? [],
+      shows: matched.get(row.id) ?? [],
     })),
     next: last && (backwards || more) ? writePageKey(last) : null,
     previous: first && (backwards ? more : after !== undefined) ? writePageKey(first) : null,

@@ -22,7 +22,10 @@ async function clearAway(folder) {
   fs.renameSync(folder, gone);
   const below = fs.readdirSync(gone, { withFileTypes: true }).filter((entry) => entry.isDirectory());
   for (const place of [gone, ...below.map(({ name }) => path.join(gone, name))]) {
-    if (fs.existsSync(path.join(place, "postgres.password"))) await destroyCluster(place);
+    const begun = ["postgres.folder", "postgres.password"].some((name) =>
+      fs.existsSync(path.join(place, name)),
+    );
+    if (begun) await destroyCluster(place);
   }
   fs.rmSync(gone, { recursive: true, force: true });
 }

@@ -135,7 +135,8 @@ export function reachablePrograms(native, version, home, account) {
   if (account === undefined || canRun(account, native)) return native;
   const copy = path.join(home, `postgres-programs-${version}`);
   if (!fs.existsSync(copy)) {
-    const draft = fs.mkdtempSync(path.join(home, "programs-"));
+    const draft = path.join(home, "postgres-programs-draft");
+    fs.rmSync(draft, { recursive: true, force: true });
     fs.cpSync(native, draft, { recursive: true, verbatimSymlinks: true });
     fs.chmodSync(draft, 0o700);
     giveTo(draft, account);

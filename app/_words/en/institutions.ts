@@ -1,5 +1,5 @@
 /** Words of the pages of institutions and their venues, in English. */
-import type { FacilityFact, LicenceState } from "#lib/people/facility-gaps.ts";
+import type { FacilityFact, PaperState } from "#lib/people/facility-gaps.ts";
 import type {
   institutionKinds,
   licenceKinds,
@@ -159,7 +159,7 @@ export const institutionsWords = {
     "not yet valid": "not yet valid",
     lapsed: "lapsed",
     "no end stated": "no end stated",
-  } satisfies Record<LicenceState, string>,
+  } satisfies Record<PaperState, string>,
   authority: "Authority",
   number: "Number",
   validFrom: "Valid from",

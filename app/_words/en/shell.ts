@@ -27,7 +27,7 @@ export const shellWords = {
   what: "What",
   days: "Days",
   standing: "Standing",
-  working: "Working",
+  workingAndSources: (count: number) => `working, ${count} ${count === 1 ? "source" : "sources"}`,
   tryWorking: "Try it with other figures",
   pages: "Pages of this list",
   previousPage: "Previous page",

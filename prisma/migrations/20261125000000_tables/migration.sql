@@ -1146,3 +1146,6 @@ CREATE INDEX "permit_valid_until_idx" ON "permit"("valid_until");
 
 -- CreateIndex
 CREATE INDEX "place_venue_id_idx" ON "place"("venue_id");
+
+-- CreateIndex
+CREATE INDEX "move_place_id_idx" ON "move"("place_id");

@@ -4,6 +4,7 @@ import { Prisma } from "#.generated/prisma/client.ts";
 import {
   keyCondition,
   likeTextCondition,
+  oftenStatement,
   plainConditions,
   showsCondition,
   textCondition,
@@ -25,10 +26,21 @@ describe("typed text", () => {
   test("without a word is no condition", () => expect(textCondition("…")).toBeNull());
 });
 
-test("structures are looked for as shown, or as implied by something above them", () => {
-  expect(showsCondition([hostile], "recorded").sql).not.toContain("DROP");
-  expect(showsCondition([hostile], "recorded").values).toEqual([[hostile]]);
-  expect(showsCondition(["femur"], "implied").sql).toContain("NOT EXISTS");
+describe("structures", () => {
+  test("are looked for as recorded or as implied by something above them", () => {
+    for (const often of [true, false]) {
+      expect(showsCondition([hostile], "recorded", often).sql).not.toContain("DROP");
+      expect(showsCondition([hostile], "recorded", often).values).toEqual([[hostile]]);
+      expect(showsCondition(["femur"], "implied", often).sql).toContain("NOT EXISTS");
+      expect(showsCondition(["femur"], "recorded", often).sql.includes("MATERIALIZED")).toBe(!often);
+    }
+  });
+
+  test("are counted no further than needed", () => {
+    const { sql, values } = oftenStatement([hostile], "recorded");
+    expect(sql).toMatch(/LIMIT/);
+    expect(values).toEqual([5_000, [hostile], 5_000]);
+  });
 });
 
 test("each asked filter is one condition, and none is none", () => {
@@ -45,7 +57,7 @@ test("each asked filter is one condition, and none is none", () => {
     }),
   ).toHaveLength(6);
   const [free] = parse({ freeFrom: "2027-03-01", freeUntil: "2027-04-01" });
-  expect(free?.values).toEqual([moment, "2027-03-01", "2027-04-01"]);
+  expect(free?.values).toEqual(Array.from({ length: 3 }, () => ["2027-04-01", "2027-03-01", moment]).flat());
   expect(parse({ placeId: id })[0]?.values).toEqual([id]);
 });
 

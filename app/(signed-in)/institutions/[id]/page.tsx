@@ -20,7 +20,7 @@ import { requireViewer } from "#app/_server/viewer.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
 import { VenueSection } from "#app/(signed-in)/institutions/[id]/venue-section.tsx";
 import { happenedTo } from "#lib/desk/queries/happened.ts";
-import { licenceStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
+import { paperStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import { getInstitution, type InstitutionSheet } from "#lib/people/queries.ts";
 import { today } from "#lib/platform/clock.ts";
@@ -74,7 +74,7 @@ function thingsNext(
             ]
           : []),
         ...venue.licences
-          .filter((licence) => licenceStateOn(licence, day) === "lapsed")
+          .filter((licence) => paperStateOn(licence, day) === "lapsed")
           .map((licence) => ({
             key: `${venue.id} ${licence.number}`,
             outcome: "bar" as const,

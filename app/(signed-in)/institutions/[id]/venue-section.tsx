@@ -9,10 +9,10 @@ import { type MarkTone, StateMark } from "#app/_parts/state-mark.tsx";
 import { fractionToPercent } from "#app/_parts/typed-number.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
 import { formatNumber } from "#app/_words/format.ts";
-import { type LicenceState, licenceStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
+import { type PaperState, paperStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
 import type { Licence, Passage, VenueFacts } from "#lib/people/schema.ts";
 
-const toneOf: Record<LicenceState, MarkTone> = {
+const toneOf: Record<PaperState, MarkTone> = {
   valid: "clear",
   "not yet valid": "attend",
   lapsed: "bar",
@@ -103,7 +103,7 @@ function Licences({ licences, day }: { licences: readonly Licence[]; day: string
           key: "state",
           label: words.state,
           cell: (licence) => {
-            const state = licenceStateOn(licence, day);
+            const state = paperStateOn(licence, day);
             return <StateMark outcome={toneOf[state]}>{words.licenceStates[state]}</StateMark>;
           },
         },

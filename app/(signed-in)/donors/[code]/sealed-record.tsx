@@ -1,0 +1,170 @@
+/**
+ * The sealed record of one donor: opened with a stated reason and shown once, in
+ * this place and only until the page is left. Who keeps sealed records corrects it
+ * from what was opened, never blindly.
+ */
+"use client";
+
+import { useActionState, useState } from "react";
+import { ActionForm } from "#app/_parts/action-form.tsx";
+import { Facts } from "#app/_parts/facts.tsx";
+import { FieldGrid, FormActions, TextAreaField, TextField } from "#app/_parts/fields.tsx";
+import { DateText, Unknown } from "#app/_parts/figures.tsx";
+import { FormAnswer } from "#app/_parts/form-answer.tsx";
+import { idle, issueOf } from "#app/_parts/form-state.ts";
+import { donorsWords as words } from "#app/_words/en/donors.ts";
+import { openRecord, saveSealedRecord } from "#app/(signed-in)/donors/actions.ts";
+import type { SealedState } from "#app/(signed-in)/donors/sealed-state.ts";
+import type { SealedRecordInput } from "#lib/provenance/schema.ts";
+
+function KeepForm({ code, start }: { code: string; start: SealedRecordInput | null }) {
+  return (
+    <ActionForm action={saveSealedRecord.bind(null, code)} label={start ? words.correct : words.keepTitle}>
+      {(state) => (
+        <>
+          <FieldGrid>
+            <TextField
+              label={words.fullName}
+              name="fullName"
+              defaultValue={start?.fullName}
+              autoComplete="off"
+              required
+              error={issueOf(state, "fullName")}
+            />
+            <TextField
+              label={words.bornOn}
+              type="date"
+              name="bornOn"
+              defaultValue={start?.bornOn ?? ""}
+              error={issueOf(state, "bornOn")}
+            />
+            <TextField
+              label={words.diedOn}
+              type="date"
+              name="diedOn"
+              defaultValue={start?.diedOn ?? ""}
+              error={issueOf(state, "diedOn")}
+            />
+            <TextField
+              label={words.documentPlace}
+              name="documentPlace"
+              defaultValue={start?.documentPlace}
+              autoComplete="off"
+              error={issueOf(state, "documentPlace")}
+            />
+          </FieldGrid>
+          <TextAreaField
+            label={words.kin}
+            hint={words.kinHint}
+            name="kin"
+            defaultValue={start?.kin}
+            error={issueOf(state, "kin")}
+          />
+          <FormActions>
+            <button type="submit">{start ? words.keepChanged : words.keep}</button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}
+
+function OpenRecord({
+  record,
+  onClose,
+  code,
+  mayKeep,
+}: {
+  record: SealedRecordInput;
+  onClose: () => void;
+  code: string;
+  mayKeep: boolean;
+}) {
+  return (
+    <div className="no-print">
+      <p role="status" className="form-done">
+        {words.openedNote}
+      </p>
+      <Facts
+        facts={[
+          [words.fullName, record.fullName],
+          [words.bornOn, <DateText key="born" date={record.bornOn} />],
+          [words.diedOn, <DateText key="died" date={record.diedOn} />],
+          [words.kin, record.kin || <Unknown key="kin" />],
+          [words.documentPlace, record.documentPlace || <Unknown key="papers" />],
+        ]}
+      />
+      <button type="button" className="outline" onClick={onClose}>
+        {words.close}
+      </button>
+      {mayKeep && (
+        <details>
+          <summary>{words.correct}</summary>
+          <KeepForm code={code} start={record} />
+        </details>
+      )}
+    </div>
+  );
+}
+
+function Opening({ code, mayKeep }: { code: string; mayKeep: boolean }) {
+  const [state, send, pending] = useActionState<SealedState, FormData>(openRecord.bind(null, code), idle);
+  const [closed, setClosed] = useState<SealedRecordInput | null>(null);
+  if (state.state === "open" && state.record !== closed)
+    return (
+      <OpenRecord
+        record={state.record}
+        onClose={() => setClosed(state.record)}
+        code={code}
+        mayKeep={mayKeep}
+      />
+    );
+  return (
+    <form action={send} aria-label={words.open}>
+      <p>
+        {words.sealedKept} {mayKeep && words.openToCorrect}
+      </p>
+      <p>{words.openAbout}</p>
+      <TextAreaField
+        label={words.reason}
+        hint={words.reasonHint}
+        name="reason"
+        rows={2}
+        minLength={10}
+        maxLength={500}
+        required
+      />
+      {state.state !== "open" && <FormAnswer state={state} />}
+      <FormActions>
+        <button type="submit" disabled={pending}>
+          {words.open}
+        </button>
+      </FormActions>
+    </form>
+  );
+}
+
+/**
+ * @param kept whether there is a record to open
+ * @param mayOpen the viewer may open it, with a reason
+ * @param mayKeep the viewer keeps sealed records
+ */
+export function SealedRecordPanel({
+  code,
+  kept,
+  mayOpen,
+  mayKeep,
+}: {
+  code: string;
+  kept: boolean;
+  mayOpen: boolean;
+  mayKeep: boolean;
+}) {
+  if (kept) return mayOpen ? <Opening code={code} mayKeep={mayKeep} /> : <p>{words.sealedKept}</p>;
+  return (
+    <>
+      <p>{words.sealedNone}</p>
+      {mayKeep ? <KeepForm code={code} start={null} /> : <p className="quiet">{words.sealedNoneToYou}</p>}
+    </>
+  );
+}

@@ -1,0 +1,143 @@
+"use server";
+/** Acts on a loan's file: what is on it, the words of the offices, cover, the agreement, release, close. */
+
+import { revalidatePath } from "next/cache";
+import type { FormState } from "#app/_parts/form-state.ts";
+import { allIn, isTicked, minorIn, textIn } from "#app/_parts/sent-fields.ts";
+import { readCodes } from "#app/_parts/typed-codes.ts";
+import { runAction } from "#app/_server/action.ts";
+import { agreementWords, coverWords, decisionWords, releaseWords } from "#app/_words/en/loan-acts.ts";
+import { roadWords } from "#app/_words/en/loan-road.ts";
+import { slipWords } from "#app/_words/en/slip.ts";
+import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
+import { closeLoan } from "#lib/loans/commands/check-in.ts";
+import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
+import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
+import { noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
+import { recordCover } from "#lib/loans/commands/record-cover.ts";
+import { withdrawRequest } from "#lib/loans/commands/submit-request.ts";
+import type { DecisionInput } from "#lib/loans/schema.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+import { addDays, DateText } from "#lib/platform/dates.ts";
+import { notFound } from "#lib/platform/refusal.ts";
+import { listSeries } from "#lib/specimens/queries/series.ts";
+import { findByNumber } from "#lib/specimens/queries.ts";
+
+/** Runs one act on a loan and has its file drawn anew. */
+async function actOnLoan(loanId: string, act: (viewer: Viewer) => Promise<string>): Promise<FormState> {
+  return await runAction(async (viewer) => {
+    const message = await act(viewer);
+    revalidatePath(`/loans/${loanId}`);
+    revalidatePath("/slip");
+    return { message };
+  });
+}
+
+/** Notes what is meant by a number: one specimen, or all sheets of a series. */
+export async function noteByNumber(
+  loanId: string,
+  _before: FormState,
+  fields: FormData,
+): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    const text = textIn(fields, "number");
+    const code = text.toLowerCase();
+    const series = (await listSeries(viewer)).find((row) => row.code.toLowerCase() === code);
+    const [specimen, ...others] = series ? [] : await findByNumber(viewer, text);
+    if (!series && (!specimen || others.length > 0)) throw notFound("specimen");
+    const { added } = await noteSpecimen(viewer, {
+      loanId,
+      specimenIds: specimen ? [specimen.id] : [],
+      seriesId: series?.id ?? null,
+    });
+    if (added === 0) return slipWords.notedAlready;
+    return added === 1 ? slipWords.noted : slipWords.notedMany(added);
+  });
+}
+
+export async function takeOffLoan(
+  loanId: string,
+  specimenId: string,
+  _before: FormState,
+): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await removeSpecimen(viewer, { loanId, specimenId });
+    return roadWords.saved;
+  });
+}
+
+export async function withdrawLoan(loanId: string, _before: FormState): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await withdrawRequest(viewer, { loanId });
+    return roadWords.saved;
+  });
+}
+
+export async function giveWord(loanId: string, _before: FormState, fields: FormData): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await decideLoan(viewer, {
+      loanId,
+      office: textIn(fields, "office") as DecisionInput["office"],
+      outcome: textIn(fields, "outcome") as DecisionInput["outcome"],
+      conditions: textIn(fields, "conditions"),
+      grounds: textIn(fields, "grounds"),
+      reference: textIn(fields, "reference"),
+    });
+    return decisionWords.recorded;
+  });
+}
+
+/** The first and the last covered day become moments: from midnight to the midnight after the last. */
+export async function saveCover(loanId: string, _before: FormState, fields: FormData): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    const currency = textIn(fields, "currency").toUpperCase();
+    const lastDay = textIn(fields, "lastDay");
+    const midnight = (day: string) => (DateText.safeParse(day).success ? `${day}T00:00:00Z` : "");
+    await recordCover(viewer, {
+      loanId,
+      insurer: textIn(fields, "insurer"),
+      policyNumber: textIn(fields, "policyNumber"),
+      minor: minorIn(fields, "minor", currency) ?? Number.NaN,
+      currency,
+      startsAt: midnight(textIn(fields, "firstDay")),
+      endsAt: DateText.safeParse(lastDay).success ? midnight(addDays(lastDay, 1)) : "",
+      coversTransit: isTicked(fields, "coversTransit"),
+      territories: allIn(fields, "territories").flatMap((typed) => readCodes(typed.toUpperCase())),
+    });
+    return coverWords.recorded;
+  });
+}
+
+export async function drawUp(loanId: string, _before: FormState): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await drawUpAgreement(viewer, { loanId });
+    return agreementWords.drawnUpDone;
+  });
+}
+
+export async function sign(
+  loanId: string,
+  agreementId: string,
+  sha256: string,
+  _before: FormState,
+  fields: FormData,
+): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await signAgreement(viewer, { agreementId, sha256, signerRole: textIn(fields, "signerRole") });
+    return agreementWords.signed;
+  });
+}
+
+export async function dispatch(loanId: string, _before: FormState): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await dispatchLoan(viewer, { loanId });
+    return releaseWords.dispatched;
+  });
+}
+
+export async function close(loanId: string, _before: FormState): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await closeLoan(viewer, { loanId });
+    return roadWords.closed;
+  });
+}

@@ -1,0 +1,148 @@
+/** The way home and the return: sending, counting with components, checking one specimen in. */
+"use client";
+
+import { useState } from "react";
+import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ChoiceField } from "#app/_parts/choice-field.tsx";
+import { CheckField, FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
+import { issueOf } from "#app/_parts/form-state.ts";
+import { roadWords as words } from "#app/_words/en/loan-road.ts";
+import { CountFields, type Counted } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
+import { checkSpecimenIn, countHome, send } from "#app/(signed-in)/loans/[id]/road-actions.ts";
+import { checkInVerdicts } from "#lib/loans/inputs.ts";
+
+export function SendHomeForm({
+  loanId,
+  away,
+  crates,
+  carrier,
+}: {
+  loanId: string;
+  away: readonly { specimenId: string; accessionNumber: string; title: string }[];
+  /** Crates that are packed anew and get a seal. */
+  crates: readonly { id: string; code: string }[];
+  /** Who is planned to take them; null where no way home is planned. */
+  carrier: string | null;
+}) {
+  const [everything, setEverything] = useState(true);
+  return (
+    <ActionForm action={send.bind(null, loanId)} label={words.sendHome}>
+      {(state, pending) => (
+        <>
+          <h3>{words.sendHome}</h3>
+          <p>{words.sendHomeAbout}</p>
+          <CheckField
+            label={words.sendAll}
+            name="everything"
+            checked={everything}
+            onChange={(event) => setEverything(event.target.checked)}
+          />
+          {!everything && (
+            <fieldset>
+              <legend>{words.chooseSome}</legend>
+              {away.map(({ specimenId, accessionNumber, title }) => (
+                <CheckField
+                  key={specimenId}
+                  id={`going-${specimenId}`}
+                  name="going"
+                  value={specimenId}
+                  label={`${accessionNumber} ${title}`}
+                />
+              ))}
+            </fieldset>
+          )}
+          <FieldGrid>
+            {crates.map(({ id, code }) => (
+              <div key={id}>
+                <input type="hidden" name="crate" value={id} />
+                <TextField
+                  id={`seal-home-${id}`}
+                  label={words.sealOf(code)}
+                  hint={words.sealOptional}
+                  name={`seal ${id}`}
+                  autoComplete="off"
+                />
+              </div>
+            ))}
+            {carrier === null && (
+              <TextField
+                id="carrier-home"
+                label={words.carrierHome}
+                hint={words.carrierHomeHint}
+                name="carrier"
+                error={issueOf(state, "carrier")}
+              />
+            )}
+          </FieldGrid>
+          {carrier !== null && (
+            <p>
+              {words.carrierHome}: {carrier}
+            </p>
+          )}
+          <p className="quiet small">{words.receivedFixed}</p>
+          <FormActions>
+            <button type="submit" disabled={pending}>
+              {words.send}
+            </button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}
+
+export function CountReturnForm({ loanId, specimens }: { loanId: string; specimens: readonly Counted[] }) {
+  return (
+    <ActionForm action={countHome.bind(null, loanId)} label={words.count}>
+      {(state, pending) => (
+        <>
+          <h3>{words.count}</h3>
+          <p>{words.countAbout}</p>
+          <CountFields specimens={specimens} withComponents error={(path) => issueOf(state, path)} />
+          <FormActions>
+            <button type="submit" disabled={pending}>
+              {words.recordCount}
+            </button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}
+
+export function CheckInForm({
+  loanId,
+  specimen,
+}: {
+  loanId: string;
+  specimen: { specimenId: string; accessionNumber: string };
+}) {
+  const { specimenId, accessionNumber } = specimen;
+  const label = `${words.checkIn}: ${accessionNumber}`;
+  return (
+    <ActionForm action={checkSpecimenIn.bind(null, loanId, specimenId)} label={label}>
+      {(state, pending) => (
+        <>
+          <ChoiceField
+            name="verdict"
+            label={words.verdict}
+            choices={checkInVerdicts.map((verdict) => [verdict, words.verdicts[verdict]] as const)}
+            error={issueOf(state, "verdict")}
+          />
+          <TextField
+            id={`check-in-${specimenId}`}
+            label={words.remark}
+            name="remark"
+            error={issueOf(state, "remark")}
+          />
+          <p className="quiet small">{words.checkInFixed}</p>
+          <FormActions>
+            <button type="submit" disabled={pending} aria-label={label}>
+              {words.checkIn}
+            </button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}

@@ -1,0 +1,53 @@
+/** Signing one version: what will be fixed stands above the button, the hash included. */
+"use client";
+
+import { ActionForm } from "#app/_parts/action-form.tsx";
+import { Facts } from "#app/_parts/facts.tsx";
+import { FormActions, TextField } from "#app/_parts/fields.tsx";
+import { issueOf } from "#app/_parts/form-state.ts";
+import { agreementWords as words } from "#app/_words/en/loan-acts.ts";
+import { sign } from "#app/(signed-in)/loans/[id]/actions.ts";
+
+export function SignForm({
+  loanId,
+  agreement,
+  party,
+  who,
+}: {
+  loanId: string;
+  agreement: { id: string; version: number; sha256: string };
+  party: string;
+  who: string;
+}) {
+  return (
+    <ActionForm
+      action={sign.bind(null, loanId, agreement.id, agreement.sha256)}
+      label={words.sign(agreement.version)}
+    >
+      {(state, pending) => (
+        <>
+          <h3>{words.sign(agreement.version)}</h3>
+          <p>{words.readFirst}</p>
+          <Facts
+            facts={[
+              [words.signFor, `${party}, ${who}`],
+              [
+                words.hash,
+                <span key="hash" className="mono" style={{ overflowWrap: "anywhere", whiteSpace: "normal" }}>
+                  {agreement.sha256}
+                </span>,
+              ],
+            ]}
+          />
+          <TextField label={words.role} name="signerRole" error={issueOf(state, "signerRole")} />
+          <p className="quiet small">{words.fixed}</p>
+          <FormActions>
+            <button type="submit" disabled={pending}>
+              {words.sign(agreement.version)}
+            </button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}

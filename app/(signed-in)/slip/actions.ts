@@ -1,0 +1,73 @@
+"use server";
+/** Writes of the enquiry slip: noting, taking off, saving the request and submitting it. */
+
+import { revalidatePath } from "next/cache";
+import type { FormState } from "#app/_parts/form-state.ts";
+import { textIn } from "#app/_parts/sent-fields.ts";
+import { runAction } from "#app/_server/action.ts";
+import { slipWords as words } from "#app/_words/en/slip.ts";
+import { noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
+import { openLoan } from "#lib/loans/commands/open-loan.ts";
+import { stateRequest } from "#lib/loans/commands/state-request.ts";
+import { submitRequest } from "#lib/loans/commands/submit-request.ts";
+import type { RequestDraft } from "#lib/loans/inputs.ts";
+import { findSlip } from "#lib/loans/queries/list-loans.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+
+/** Notes specimens on the slip that is being gathered, or begins one. @returns how many were added */
+async function note(viewer: Viewer, specimenIds: string[], seriesId: string | null): Promise<number> {
+  const slip = await findSlip(viewer);
+  if (slip) return (await noteSpecimen(viewer, { loanId: slip.id, specimenIds, seriesId })).added;
+  const { id } = await openLoan(viewer, { borrowerId: null, request: null, specimenIds });
+  if (seriesId === null) return specimenIds.length;
+  return (await noteSpecimen(viewer, { loanId: id, specimenIds: [], seriesId })).added + specimenIds.length;
+}
+
+export async function noteOnSlip(_before: FormState, fields: FormData): Promise<FormState> {
+  return await runAction(async (viewer) => {
+    const specimenId = textIn(fields, "specimenId");
+    const seriesId = textIn(fields, "seriesId");
+    const added = await note(viewer, specimenId === "" ? [] : [specimenId], seriesId === "" ? null : seriesId);
+    revalidatePath("/slip");
+    if (added === 0) return { message: words.notedAlready };
+    return { message: added === 1 ? words.noted : words.notedMany(added) };
+  });
+}
+
+export async function takeOffSlip(loanId: string, specimenId: string, _before: FormState): Promise<FormState> {
+  return await runAction(async (viewer) => {
+    await removeSpecimen(viewer, { loanId, specimenId });
+    revalidatePath("/slip");
+    revalidatePath(`/loans/${loanId}`);
+    return { message: words.offSlip };
+  });
+}
+
+/** The fields of a request stand under `request` for the command, and by themselves in the form. */
+function atTheirFields(state: FormState): FormState {
+  if (state.state !== "refused") return state;
+  const issues = state.issues.map((issue) => ({ ...issue, path: issue.path.replace(/^request\./, "") }));
+  return { ...state, issues };
+}
+
+export async function saveRequest(loanId: string, request: RequestDraft): Promise<FormState> {
+  const state = await runAction(async (viewer) => {
+    await stateRequest(viewer, { loanId, request });
+    revalidatePath("/slip");
+    revalidatePath(`/loans/${loanId}`);
+    return { message: words.saved };
+  });
+  return atTheirFields(state);
+}
+
+/** Saves what is stated, then submits it; what is missing is told at its field. */
+export async function saveAndSubmit(loanId: string, request: RequestDraft): Promise<FormState> {
+  const saved = await saveRequest(loanId, request);
+  if (saved.state !== "done") return saved;
+  return await runAction(async (viewer) => {
+    await submitRequest(viewer, { loanId });
+    revalidatePath("/slip");
+    revalidatePath(`/loans/${loanId}`);
+    return { goTo: `/loans/${loanId}` };
+  });
+}

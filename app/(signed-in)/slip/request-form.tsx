@@ -1,0 +1,207 @@
+/**
+ * The request as a form: what for, where, when, who answers. It may be saved half
+ * done; what a submitted request needs is told at its field. Fields that only a
+ * show asks for appear with it.
+ */
+"use client";
+
+import { useRef } from "react";
+import {
+  CheckField,
+  FieldGrid,
+  FormActions,
+  SelectField,
+  TextAreaField,
+  TextField,
+} from "#app/_parts/fields.tsx";
+import { FormAnswer } from "#app/_parts/form-answer.tsx";
+import type { FormState } from "#app/_parts/form-state.ts";
+import { useRecordForm } from "#app/_parts/use-record-form.ts";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { slipWords as words } from "#app/_words/en/slip.ts";
+import { CoverFields } from "#app/(signed-in)/slip/cover-fields.tsx";
+import { RequestDraft } from "#lib/loans/inputs.ts";
+import { audiences, displayStyles, plannedPictures, purposes, teachingUses } from "#lib/loans/schema.ts";
+
+type Stated = Pick<RequestDraft, "purpose" | "audience">;
+
+/** Whether somebody comes to look, so that admission and style have to be stated. */
+function isShown({ purpose, audience }: Stated): boolean {
+  return purpose === "exhibition" || audience === "general public";
+}
+
+/** What the form does not ask is not kept from an earlier choice. */
+function tidy(values: RequestDraft): RequestDraft {
+  return isShown(values) ? values : { ...values, paidAdmission: false, displayStyle: "didactic" };
+}
+
+export function RequestForm({
+  loanId,
+  start,
+  venues,
+  buffers,
+  currency,
+  save,
+  submit: send,
+}: {
+  loanId: string;
+  start: RequestDraft;
+  venues: readonly { id: string; name: string }[];
+  buffers: { daysBefore: number; daysAfter: number };
+  /** The currency of the centre, to begin with. */
+  currency: string;
+  save: (values: RequestDraft) => Promise<FormState>;
+  /** Saves and submits; left out where the request was submitted already. */
+  submit?: ((values: RequestDraft) => Promise<FormState>) | undefined;
+}) {
+  const submits = useRef(false);
+  const record = useRecordForm<RequestDraft>(
+    RequestDraft,
+    start,
+    async (values) => await (submits.current && send ? send(values) : save(values)),
+    `request ${loanId}`,
+    tidy,
+  );
+  const { form, state, pending, submit, errorOf } = record;
+  const { register, control } = form;
+  const [purpose, audience] = form.watch(["purpose", "audience"]);
+  return (
+    <form
+      aria-label={words.request}
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        const pressed = (event.nativeEvent as SubmitEvent).submitter;
+        submits.current = pressed?.getAttribute("value") === "submit";
+        submit();
+      }}
+    >
+      <fieldset>
+        <legend>{words.about}</legend>
+        <TextField
+          label={words.titleField}
+          hint={words.titleHint}
+          {...register("title")}
+          error={errorOf("title")}
+        />
+        <FieldGrid>
+          <SelectField
+            label={words.purpose}
+            options={purposes.map((one) => [one, loanWords.purposes[one]] as const)}
+            {...register("purpose")}
+            error={errorOf("purpose")}
+          />
+          {purpose === "teaching" && (
+            <SelectField
+              label={words.teachingUse}
+              options={teachingUses.map((use) => [use, loanWords.teachingUses[use]] as const)}
+              {...register("teachingUse")}
+              error={errorOf("teachingUse")}
+            />
+          )}
+          <SelectField
+            label={words.audience}
+            options={audiences}
+            {...register("audience")}
+            error={errorOf("audience")}
+          />
+          {isShown({ purpose, audience }) && (
+            <SelectField
+              label={words.displayStyle}
+              options={displayStyles}
+              {...register("displayStyle")}
+              error={errorOf("displayStyle")}
+            />
+          )}
+        </FieldGrid>
+        {isShown({ purpose, audience }) && (
+          <CheckField label={words.paidAdmission} {...register("paidAdmission")} />
+        )}
+        <fieldset>
+          <legend>{words.pictures}</legend>
+          <p className="quiet small">{words.picturesHint}</p>
+          <FieldGrid>
+            {plannedPictures.map((picture) => (
+              <CheckField
+                key={picture}
+                id={`picture-${picture.replace(" ", "-")}`}
+                label={picture}
+                value={picture}
+                {...register("pictures")}
+              />
+            ))}
+          </FieldGrid>
+        </fieldset>
+      </fieldset>
+      <fieldset>
+        <legend>{words.when}</legend>
+        <p className="quiet small">{words.daysHint(buffers.daysBefore, buffers.daysAfter)}</p>
+        <FieldGrid>
+          <SelectField
+            label={words.venue}
+            hint={words.venueHint}
+            options={venues.map(({ id, name }) => [id, name] as const)}
+            {...register("venueId")}
+            error={errorOf("venueId")}
+          />
+          <TextField
+            label={words.startsOn}
+            type="date"
+            {...register("startsOn")}
+            error={errorOf("startsOn")}
+          />
+          <TextField
+            label={words.endsOn}
+            hint={words.endsOnHint}
+            type="date"
+            {...register("endsOn")}
+            error={errorOf("endsOn")}
+          />
+        </FieldGrid>
+      </fieldset>
+      <fieldset>
+        <legend>{words.contact}</legend>
+        <FieldGrid>
+          <TextField
+            label={words.contactName}
+            autoComplete="name"
+            {...register("contactName")}
+            error={errorOf("contactName")}
+          />
+          <TextField
+            label={words.contactEmail}
+            type="email"
+            autoComplete="email"
+            {...register("contactEmail")}
+            error={errorOf("contactEmail")}
+          />
+          <TextField
+            label={words.contactPhone}
+            type="tel"
+            autoComplete="tel"
+            {...register("contactPhone")}
+            error={errorOf("contactPhone")}
+          />
+        </FieldGrid>
+      </fieldset>
+      <CoverFields
+        control={control}
+        currency={currency}
+        error={errorOf("cover.minor") ?? errorOf("cover.currency") ?? errorOf("cover")}
+      />
+      <TextAreaField label={words.note} {...register("note")} error={errorOf("note")} />
+      {send && <p className="quiet small">{words.submitFixed}</p>}
+      <FormAnswer state={state} />
+      <FormActions>
+        {send && (
+          <button type="submit" value="submit" disabled={pending}>
+            {words.submit}
+          </button>
+        )}
+        <button type="submit" value="save" className={send ? "outline" : undefined} disabled={pending}>
+          {words.save}
+        </button>
+      </FormActions>
+    </form>
+  );
+}

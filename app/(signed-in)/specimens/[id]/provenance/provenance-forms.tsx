@@ -1,0 +1,140 @@
+/** The three short forms: donors, title, permit. */
+"use client";
+
+import { ActionForm } from "#app/_parts/action-form.tsx";
+import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
+import { type FormState, issueOf } from "#app/_parts/form-state.ts";
+import { writeCodes } from "#app/_parts/typed-codes.ts";
+import { specimenProvenanceWords as words } from "#app/_words/en/specimen-provenance.ts";
+import { saveDonors, savePermit, saveTitle } from "#app/(signed-in)/specimens/[id]/provenance/actions.ts";
+import { permitKinds, type TitleInput, titleStatuses } from "#lib/provenance/schema.ts";
+
+/** The refusal of one code of a list stands at the list. */
+function issueOfList(state: FormState, path: string): string | undefined {
+  if (state.state !== "refused") return undefined;
+  return state.issues.find((issue) => issue.path === path || issue.path.startsWith(`${path}.`))?.message;
+}
+
+export function DonorsForm({ specimenId, codes }: { specimenId: string; codes: readonly string[] }) {
+  return (
+    <ActionForm action={saveDonors.bind(null, specimenId)} label={words.saveDonors} className="no-print">
+      {(state) => (
+        <>
+          <TextField
+            label={words.donorCodes}
+            hint={words.donorCodesHint}
+            name="donorCodes"
+            defaultValue={writeCodes(codes)}
+            autoComplete="off"
+            className="mono"
+            error={issueOfList(state, "donorCodes")}
+          />
+          <FormActions>
+            <button type="submit">{words.saveDonors}</button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}
+
+export function TitleForm({
+  specimenId,
+  title,
+  today,
+}: {
+  specimenId: string;
+  title: TitleInput | null;
+  today: string;
+}) {
+  return (
+    <ActionForm action={saveTitle.bind(null, specimenId)} label={words.saveTitle} className="no-print">
+      {(state) => (
+        <>
+          <FieldGrid>
+            <SelectField
+              label={words.status}
+              name="status"
+              options={titleStatuses.map((status) => [status, words.titleStatuses[status]] as const)}
+              defaultValue={title?.status ?? "unknown"}
+              error={issueOf(state, "status")}
+            />
+            <TextField
+              label={words.ownerName}
+              hint={words.ownerNameHint}
+              name="ownerName"
+              defaultValue={title?.ownerName}
+              error={issueOf(state, "ownerName")}
+            />
+            <TextField
+              label={words.leaveReference}
+              name="leaveReference"
+              defaultValue={title?.leaveReference}
+              error={issueOf(state, "leaveReference")}
+            />
+            <TextField
+              label={words.recordedOn}
+              name="recordedOn"
+              type="date"
+              defaultValue={today}
+              required
+              error={issueOf(state, "recordedOn")}
+            />
+          </FieldGrid>
+          <CheckField label={words.leaveToLend} name="leaveToLend" defaultChecked={title?.leaveToLend} />
+          <FormActions>
+            <button type="submit">{words.saveTitle}</button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}
+
+export function PermitForm({ specimenId }: { specimenId: string }) {
+  return (
+    <ActionForm action={savePermit.bind(null, specimenId)} label={words.addPermit} className="no-print">
+      {(state) => (
+        <>
+          <FieldGrid>
+            <SelectField
+              label={words.kind}
+              name="kind"
+              options={permitKinds.map((kind) => [kind, words.permitKinds[kind]] as const)}
+              error={issueOf(state, "kind")}
+            />
+            <TextField label={words.number} name="number" required error={issueOf(state, "number")} />
+            <TextField
+              label={words.authority}
+              name="authority"
+              required
+              error={issueOf(state, "authority")}
+            />
+            <TextField
+              label={words.territories}
+              hint={words.territoriesHint}
+              name="territories"
+              autoComplete="off"
+              error={issueOfList(state, "territories")}
+            />
+            <TextField
+              label={words.validFrom}
+              name="validFrom"
+              type="date"
+              error={issueOf(state, "validFrom")}
+            />
+            <TextField
+              label={words.validUntil}
+              name="validUntil"
+              type="date"
+              error={issueOf(state, "validUntil")}
+            />
+          </FieldGrid>
+          <FormActions>
+            <button type="submit">{words.savePermit}</button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}

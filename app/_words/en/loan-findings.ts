@@ -1,0 +1,241 @@
+/** What the rules of lending find, and the ways out, in English. Nothing here says that something is lawful. */
+
+/** Quantities of the room, with the unit in which they are told. */
+const quantities = [
+  ["temperature", "temperature", " °C"],
+  ["temperature-change", "change of temperature in 24 h", " K"],
+  ["humidity", "relative humidity", " %"],
+  ["humidity-change", "change of humidity in 24 h", " %"],
+  ["illuminance", "illuminance", " lx"],
+  ["light-of-year", "light of the year, what was taken before included", " lx·h"],
+  ["ultraviolet", "ultraviolet", " µW/lm"],
+] as const;
+
+function ofQuantity(code: string, name: string, unit: string): [string, string][] {
+  const isBand = code === "temperature" || code === "humidity";
+  const stated = isBand ? `{statedLow} to {statedHigh}${unit}` : `{statedHigh}${unit}`;
+  const clear = isBand ? `{clearLow} to {clearHigh}${unit}` : `up to {clearHigh}${unit}`;
+  const bar = isBand ? `{barLow} to {barHigh}${unit}` : `up to {barHigh}${unit}`;
+  const Name = `${name[0]?.toUpperCase() ?? ""}${name.slice(1)}`;
+  return [
+    [`climate.${code}-within`, `${Name}: ${stated}, within ${clear}.`],
+    [`climate.${code}-outside-warn`, `${Name}: ${stated}; the specimen wants ${clear}.`],
+    [`climate.${code}-outside-alarm`, `${Name}: ${stated}; the specimen bears ${bar}.`],
+    [`climate.${code}-over-target`, `${Name}: ${stated}; ${clear} is wanted.`],
+    [`climate.${code}-over-limit`, `${Name}: ${stated}; the limit is ${bar}.`],
+    [`climate.${code}-not-stated`, `${Name}: the venue has not stated it.`],
+    [`climate.${code}-no-common-band`, `${Name}: the specimens have no common range.`],
+  ];
+}
+
+export const loanFindingWords = {
+  facts: {
+    "reason.withheld": "The reason is known to the lender and to your registrar.",
+    "reason.cost-withheld": "About replacement cost and cover; the figures are kept by the registrar.",
+    "reason.person-withheld": "About the donor's person; the donor officer knows the reason.",
+
+    "consent.animal": "An animal specimen ({species}): no donor's consent is asked.",
+    "consent.granted": "Consent grants: {scope}.",
+    "consent.refused": "Consent refuses: {scope}.",
+    "consent.not-asked": "The donor was never asked about: {scope}.",
+    "consent.not-known": "It is not known what the donor wished about: {scope}.",
+    "consent.audience-within": "The audience ({audience}) lies within the donor's limit ({limit}).",
+    "consent.audience-outside": "The donor's limit is {limit}; the request is for {audience}.",
+    "consent.audience-not-known": "It is not known to whom the donor wished to be shown.",
+    "consent.no-record": "There is no consent on record for this specimen.",
+    "consent.no-record-of-one": "{donors} of its donors have no consent on record.",
+    "consent.not-withdrawn": "Consent has not been withdrawn.",
+    "consent.withdrawn": "Consent was withdrawn, with effect from {effectiveOn}.",
+    "consent.withdrawal-later": "Consent was withdrawn with effect from {effectiveOn}, after the loan.",
+    "consent.outlasts-loan": "Consent holds beyond {neededUntil}.",
+    "consent.ends": "Consent ends on {validUntil}; it has to hold until {neededUntil}.",
+    "consent.review-due": "Consent is to be reviewed by {reviewDueOn}.",
+    "consent.territory-within": "The country ({country}) lies within what the donor allowed.",
+    "consent.territory-outside": "The country ({country}) lies outside what the donor allowed.",
+    "consent.not-commercial": "No admission is charged and nothing is promoted.",
+    "consent.paid-display-not-granted": "Admission is charged, and paid display is not granted.",
+    "consent.non-commercial-only": "Admission is charged, and the consent is for non-commercial use only.",
+    "consent.likeness-not-granted":
+      "The display promotes something, and use of the likeness for that is not granted.",
+    "consent.no-pictures": "No pictures are planned.",
+    "consent.pictures-granted": "Pictures are granted for this use: {picture}.",
+    "consent.pictures-refused":
+      "Pictures for this use are barred, the donor refused them: {picture}. The loan itself may go on.",
+    "consent.pictures-not-known":
+      "Pictures for this use are barred, they are not granted: {picture}. The loan itself may go on.",
+    "consent.not-recognisable": "Nobody can be recognised.",
+    "consent.identifiable": "A face, a mark or a name makes the person recognisable.",
+    "consent.minor": "The donor was young.",
+    "consent.foetal": "Foetal material, given by parents.",
+    "consent.age-not-known": "It is not known how old the donor was.",
+    "consent.recognisable-not-known": "It is not known whether somebody could be recognised.",
+    "consent.basis": "Basis of the donation: {basis}.",
+    "consent.basis-without-own-word": "The body came without the person's own word: {basis}.",
+    "consent.disposition-later": "Final disposition: {disposition}.",
+    "consent.disposition-due":
+      "Owed to {disposition} by {dueOn}; it has to be home until {neededUntil} at least.",
+    "consent.disposition-not-known":
+      "It is not known whether and when the specimen is owed back ({disposition}).",
+    "consent.age-of-specimen-not-known": "Nobody knows how old the specimen is; it is taken as recent.",
+    "consent.style-didactic": "The manner of showing is didactic.",
+    "consent.style": "The manner of showing is {style}.",
+
+    "title.owned": "The specimen is the centre's own.",
+    "title.no-record": "It is not on record whose the specimen is.",
+    "title.no-leave": "It is not the centre's own ({status}), and there is no written leave of its owner.",
+    "title.leave": "Its owner, {owner}, has given leave: {reference}.",
+    "title.leave-but-unsettled": "The title is {status}; leave was given: {reference}.",
+
+    "permits.no-border": "No border is crossed.",
+    "permits.species-not-known": "It is not on record whether {species} is protected in {country}.",
+    "permits.species-paper":
+      "Species protection: {number}, {authority}, until {validUntil}. Check with the local authority.",
+    "permits.species-paper-vague": "The paper {number} does not say for which country or until when.",
+    "permits.species-paper-days":
+      "The paper {number} does not cover the days of the loan; it ends on {validUntil}.",
+    "permits.species-paper-country": "The paper {number} is not for {country}.",
+    "permits.border-papers":
+      "Papers for the border to {country}: {outward} and {inward}. Check with the local authority.",
+    "permits.border-not-known":
+      "It is not on record which papers human material needs to enter {country} and to come back.",
+    "permits.not-public": "Nothing is shown in public, so no licence for display is asked here.",
+    "permits.display-licence":
+      "Licence for public display of {venue}: {number}, {authority}, until {validUntil}. Check with the local authority.",
+    "permits.display-licence-missing":
+      "No licence for the public display of human material is on record for {venue}.",
+    "permits.display-licence-vague": "The licence {number} of {venue} does not say until when it holds.",
+    "permits.display-licence-days":
+      "The licence {number} of {venue} does not cover the days of the loan; it ends on {validUntil}.",
+    "permits.france-commercial": "French courts have forbidden a commercial exhibition of human bodies.",
+    "permits.france-proof": "French courts have asked for proof of origin and of consent given in life.",
+
+    "free.days": "Free from {from} until {to}.",
+    "free.taken": "Somebody else has it on some of the days from {from} until {to}.",
+    "free.taken-until":
+      "Somebody else has it on some of these days. All days asked for are free from {freeFrom}.",
+    "free.lead-time": "{days} days until delivery; {usual} are usual.",
+    "free.lead-time-short":
+      "Only {days} days until delivery; {usual} are usual for checks, packing and travel.",
+    "free.at-home": "It is not out on another loan.",
+    "free.missing": "It is missing since loan {loan}.",
+    "free.overdue": "It is still out on loan {loan}, due back on {dueOn}.",
+    "free.away": "It is out on loan {loan} until {dueOn}.",
+
+    "condition.never-checked": "It has never been checked.",
+    "condition.grade": "Condition: grade {grade} on {checkedOn}.",
+    "condition.grade-poor": "Condition: grade {grade} on {checkedOn}, poor.",
+    "condition.grade-not-acceptable": "Condition: grade {grade} on {checkedOn}, not acceptable.",
+    "condition.recent": "Checked on {checkedOn}; that serves until {servesUntil}.",
+    "condition.too-old": "The last check, of {checkedOn}, is older than 12 months.",
+    "condition.fit": "Fit for what is asked, by the check of {checkedOn}.",
+    "condition.unfit": "Not fit to {unfitTo}, by the check of {checkedOn}.",
+    "condition.no-unknown-activity": "Every finding has been judged stable or active.",
+    "condition.unknown-activity": "Of {unknown} findings nobody has said whether they are active.",
+
+    "use.viewing": "It is viewed and not handled.",
+    "use.handling": "It may be handled.",
+    "use.viewing-only": "It may be viewed only; the request is for handling.",
+    "use.no-hazard": "No hazard stands against this use.",
+    "use.hazard-in-hand": "Hazardous substances meet hands: {substances}.",
+    "use.no-spill-provision": "The venue has nothing for a spill of {fluid}.",
+    "use.spill-not-known": "The venue has not stated what it has for a spill of {fluid}.",
+    "use.supervised": "{venue} is a supervised room.",
+    "use.not-supervised": "{venue} is not supervised.",
+    "use.supervision-not-known": "{venue} has not stated whether it is supervised.",
+    "use.open-view": "Human specimens can be seen in {venue} without having chosen to.",
+    "use.view-not-known": "{venue} has not stated whether people choose to see human specimens.",
+    "use.borrower-known": "The borrower is known and in good standing.",
+    "use.borrower-not-verified": "Nobody has verified the borrower yet.",
+    "use.borrower-on-hold": "The borrower is on hold: no new loan.",
+    "use.own-venue": "{venue} is the borrower's own.",
+    "use.lending-on": "{venue} belongs to somebody else; that would be lending on.",
+
+    ...Object.fromEntries(quantities.flatMap(([code, name, unit]) => ofQuantity(code, name, unit))),
+    "climate.no-report": "{venue} has no facility report with a date.",
+    "climate.old-report": "The facility report of {venue} is of {reportedOn}, more than two years old.",
+
+    "way-in.passes":
+      "Its crate ({lengthMm} × {widthMm} × {heightMm} mm, {grossMassKg} kg) passes the whole way with {spareMm} mm to spare.",
+    "way-in.too-narrow":
+      "{passage} is too narrow for its crate ({check}): {needed} {unit} are needed, {available} {unit} are there.",
+    "way-in.tight":
+      "{passage} wants care ({check}): {needed} {unit} are needed, {available} {unit} are there.",
+    "way-in.in-this-manner": "Its crate passes {passage} only in this manner: {manner}.",
+    "way-in.not-measured": "{passage} has not been measured ({check}); {needed} {unit} are needed.",
+    "way-in.no-passages":
+      "The venue has not described its way in. The crate is {lengthMm} × {widthMm} × {heightMm} mm, {grossMassKg} kg.",
+    "way-in.size-not-known": "It has not been measured and weighed, so its crate is not known.",
+    "way-in.crate-holds": "A crate of the list protects it up to {peakG} G.",
+    "way-in.no-cushion-holds": "No cushion of the list keeps shocks under {peakG} G.",
+    "way-in.crate-topples": "Its crate is tall on a narrow base.",
+    "way-in.engineered-base": "Its crate is so heavy that its base has to be designed.",
+
+    "cover.cost-stated": "Replacement cost {minor}, {basis}, stated on {statedOn}.",
+    "cover.cost-not-known": "Its replacement cost is not known.",
+    "cover.cost-old": "Its replacement cost was stated on {statedOn}, more than 12 months ago.",
+    "cover.not-stated": "No cover is stated; {neededMinor} are needed.",
+    "cover.stated": "Cover stated: {minor}; {neededMinor} are needed.",
+    "cover.certified": "Cover certified: {minor}; {neededMinor} are needed.",
+    "cover.too-low": "Cover of {minor} is lower than the {neededMinor} that are needed.",
+    "cover.other-currency": "Cover is in {currency}, replacement costs are in {neededCurrency}.",
+    "cover.sum-not-known": "The replacement cost of {unknown} specimens is not known, so the sum is not.",
+  } as Readonly<Record<string, string>>,
+
+  waysOut: {
+    "way.use-within-consent": "Change the use to what the donor allowed, or choose another specimen.",
+    "way.ask-oversight": "Ask for the oversight body's word, and record its paper with the decision.",
+    "way.ask-donor-officer": "Ask the donor officer.",
+    "way.donor-officer-only":
+      "It stays here. Only the donor officer can change the record, with evidence; what is out comes home.",
+    "way.legacy-path":
+      "Ask for the oversight body's word, and keep a provenance file: where it came from, what is known, who was asked.",
+    "way.earlier-return": "Choose an earlier return-by, or another specimen.",
+    "way.other-venue": "Choose a venue in a country that the donor allowed, or another specimen.",
+    "way.no-admission-charge":
+      "Show it without charging admission, or choose another specimen; check with the local authority.",
+    "way.no-promotion": "Leave it out of promotion.",
+    "way.without-these-pictures": "Strike these pictures from the request.",
+    "way.two-persons": "Have two persons decide, the donor officer and the oversight body's word among them.",
+    "way.provenance-file": "Find out when it was prepared or came here, and record it.",
+    "way.didactic-only": "Show it didactically; check with the local authority.",
+    "way.record-title": "Record whose it is.",
+    "way.owners-leave": "Ask the owner for leave in writing, and record it.",
+    "way.settle-title": "Settle whose it is; until then the collection manager answers for it.",
+    "way.species-paper":
+      "Record the permit, or the authority's statement that none is needed; check with the local authority.",
+    "way.ask-authority-border": "Check with the local authority of both countries, and record the papers.",
+    "way.ask-authority-display":
+      "Check with the local authority whether a licence is needed, and record it with the venue.",
+    "way.evidence-bundle": "Prepare the proof of origin and consent, and check with the local authority.",
+    "way.substitute": "Choose another specimen that shows the same.",
+    "way.later-or-substitute": "Choose a later day, or another specimen that shows the same.",
+    "way.later-start": "Choose a later day of delivery, or agree on a shorter preparation.",
+    "way.call-home": "Call the other loan home.",
+    "way.watch-return": "Watch the return of the other loan.",
+    "way.check-again": "Have it checked.",
+    "way.treat-or-substitute": "Have it treated, or choose another specimen.",
+    "way.ask-conservator": "Ask the conservator to look at it and sign it off.",
+    "way.examine": "Have the findings examined.",
+    "way.viewing-only": "Teach by viewing only, or choose another specimen.",
+    "way.risk-assessment": "Agree on gloves, air and a risk assessment.",
+    "way.spill-tray": "Ask the venue for a tray, ventilation and a spill kit.",
+    "way.supervise": "Ask the venue who is in the room whenever specimens are used.",
+    "way.content-notice": "Ask for a notice at the entrance and a view that people choose.",
+    "way.verify-borrower": "Verify the institution and its signatory once.",
+    "way.clear-standing": "Clear what is open with this borrower first.",
+    "way.own-venue": "Choose a venue of the borrower, or have the other institution ask for itself.",
+    "way.state-venue": "Ask the venue for the figure.",
+    "way.less-light": "Dim, filter, or show it for fewer hours or days.",
+    "way.case-or-other-room": "Show it in a conditioned case or another room, or choose another season.",
+    "way.measure-passage": "Have the passage measured, the clear opening with the leaf open.",
+    "way.measure-specimen": "Measure and weigh it.",
+    "way.other-way-in": "Find another way in, or choose another specimen.",
+    "way.site-visit": "Look at it on the spot before the crate is built.",
+    "way.design-crate": "Have the crate designed by hand, and tested.",
+    "way.wider-base": "Put it on a wider base.",
+    "way.state-cost": "Have the replacement cost stated.",
+    "way.state-cover": "Say what cover there will be.",
+    "way.raise-cover": "Raise the cover.",
+    "way.one-currency": "State cover in the currency of the replacement costs.",
+  },
+} as const;

@@ -1,0 +1,81 @@
+/** Words of the page on which a specimen's donors, title and permits are stated, in English. */
+import type { PaperState } from "#lib/people/facility-gaps.ts";
+import type { permitKinds, titleStatuses } from "#lib/provenance/schema.ts";
+
+export const specimenProvenanceWords = {
+  title: "Provenance",
+  backToSpecimen: "To the specimen's sheet",
+  donors: "Donors",
+  donorsAbout:
+    "From whom this specimen comes. Several donors make it a composite, which follows the strictest of their words. What is stated here takes the place of what was stated before.",
+  donorCodes: "Pseudonyms of all donors",
+  donorCodesHint: "As D-4K7QX, with commas between. Empty when no donor is known.",
+  saveDonors: "State the donors",
+  donorsSaved: "The donors are stated.",
+  linked: "Linked to this specimen",
+  nobodyLinked: "no donor is linked to this very specimen",
+  throughParts: "Through its whole or its parts",
+  animal: "This is an animal specimen; animals have no donor. Its papers stand under permits.",
+  notForYou: "Donors are stated by the donor officer, the curator or the collection manager.",
+  withoutConsent: (count: number) =>
+    count === 1
+      ? "One of the donors has no consent on record; every use stays unknown."
+      : `${count} of the donors have no consent on record; every use stays unknown.`,
+  nobodyKnown: "No donor is known; every use stays unknown, and what goes outward is barred.",
+  strictest: "What all donors allow today",
+  scope: "Scope",
+  answer: "Answer",
+  decidedBy: "Decided by",
+  ownership: "Title",
+  ownershipAbout: "Whose it is, and whether the owner lets it be lent.",
+  noTitle: "Whose this specimen is has not been stated. It stays unknown until somebody states it here.",
+  status: "Whose it is",
+  ownerName: "Owner",
+  ownerNameHint: "Needed for a deposit and a loan-in.",
+  leaveToLend: "The owner allows lending in writing",
+  leaveReference: "Letter or paper of that leave",
+  recordedOn: "Stated on",
+  saveTitle: "Record the title",
+  titleSaved: "The title is recorded.",
+  permits: "Permits",
+  permitsAbout:
+    "Papers of authorities for this specimen. The same kind and number stated again correct what was stated before. Whether a paper is enough is for the authority to say; check with the local authority.",
+  permitsCaption: "Permits of this specimen",
+  noPermits: "No permit is on record.",
+  permitsMissing:
+    "An animal specimen without a permit may need one where it goes; check with the local authority.",
+  kind: "Kind",
+  number: "Number",
+  authority: "Authority",
+  territories: "Countries",
+  territoriesHint: "Two capital letters each, with commas between; empty when the paper names none.",
+  state: "State",
+  everywhere: "none named",
+  validFrom: "Valid from",
+  validUntil: "Valid until",
+  addPermit: "Record a permit",
+  savePermit: "Record the permit",
+  permitSaved: "The permit is recorded.",
+  paperStates: {
+    valid: "valid",
+    "not yet valid": "not yet valid",
+    lapsed: "lapsed",
+    "no end stated": "no end stated",
+  } satisfies Record<PaperState, string>,
+  titleStatuses: {
+    owned: "owned by the centre",
+    deposit: "deposit of somebody else",
+    "loan-in": "lent to the centre",
+    disputed: "disputed",
+    unknown: "not known",
+  } satisfies Record<(typeof titleStatuses)[number], string>,
+  permitKinds: {
+    "species protection (CITES)": "species protection (CITES)",
+    veterinary: "veterinary",
+    import: "import",
+    export: "export",
+    "public display": "public display",
+    "collecting or hunting": "collecting or hunting",
+    other: "other",
+  } satisfies Record<(typeof permitKinds)[number], string>,
+} as const;

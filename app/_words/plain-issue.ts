@@ -1,0 +1,29 @@
+/** What a schema says of a wrong field by itself, in words for a person. What is not known here stays as it is. */
+
+const patterns: readonly (readonly [RegExp, (...found: string[]) => string])[] = [
+  [/^Too small: expected string to have >=1 characters$/, () => "Fill this in."],
+  [/^Too small: expected string to have >=(\d+) characters$/, (least) => `Write at least ${least} characters.`],
+  [/^Too big: expected string to have <=(\d+) characters$/, (most) => `Write at most ${most} characters.`],
+  [/^Too small: expected array to have >=1 items$/, () => "Name at least one."],
+  [/^Too big: expected array to have <=(\d+) items$/, (most) => `Name at most ${most}.`],
+  [/^Too small: expected (?:number|int) to be >=(\S+)$/, (least) => `At least ${least}.`],
+  [/^Too small: expected (?:number|int) to be >(\S+)$/, (least) => `More than ${least}.`],
+  [/^Too big: expected (?:number|int) to be <=(\S+)$/, (most) => `At most ${most}.`],
+  [/^Too big: expected (?:number|int) to be <(\S+)$/, (most) => `Less than ${most}.`],
+  [/^Invalid input: expected (?:number|int), received/, () => "Write a number."],
+  [/^Invalid input: expected boolean, received/, () => "Choose yes or no."],
+  [/^Invalid option: expected one of/, () => "Choose one of the list."],
+  [/^Invalid input: expected [\w "|]+, received (?:undefined|null)$/, () => "Fill this in."],
+  [/^Invalid email address$/, () => "Write an e-mail address, for example loans@example.org."],
+  [/^Invalid ISO date$/, () => "Give a day."],
+  [/^Invalid ISO datetime$/, () => "Give a day."],
+  [/^Invalid (?:UUID|uuid)/, () => "Choose one of the list."],
+];
+
+export function plainIssue(message: string): string {
+  for (const [pattern, words] of patterns) {
+    const found = pattern.exec(message);
+    if (found) return words(...found.slice(1));
+  }
+  return message;
+}
