@@ -1,0 +1,48 @@
+/**
+ * The loan agreement as a PDF. A paper never shows a fingerprint that is not that
+ * of the terms it prints, nor a signature under another version: such a call is a
+ * fault of the program and nothing is painted. The same agreement with the same
+ * signatures gives the same bytes.
+ */
+import type { AgreementTerms } from "#lib/loans/terms.ts";
+import { agreementDocument, type PaperSignature } from "#lib/papers/agreement-document.ts";
+import { measureText } from "#lib/papers/fonts.ts";
+import { paperWordsIn } from "#lib/papers/languages.ts";
+import { layOut } from "#lib/papers/layout.ts";
+import { paintPages } from "#lib/papers/paint.ts";
+import { fill } from "#lib/papers/words.ts";
+import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
+
+export type AgreementPaper = {
+  terms: AgreementTerms;
+  version: number;
+  /** SHA-256 of the canonical terms */
+  sha256: string;
+  /** ISO 8601; stands in the file as its day of making */
+  drawnUpAt: string;
+  signatures: readonly PaperSignature[];
+};
+
+/** @throws {RangeError} for a version, a fingerprint or a signature that is not of these terms */
+export async function paintAgreement(paper: AgreementPaper): Promise<Uint8Array> {
+  const { terms, version, sha256, drawnUpAt, signatures } = paper;
+  if (version !== terms.loan.version) throw new RangeError("This is not the version of the terms.");
+  if (sha256 !== sha256Hex(canonicalText(terms)))
+    throw new RangeError("This is not the fingerprint of the terms.");
+  if (signatures.some((signature) => signature.sha256 !== sha256))
+    throw new RangeError("A signature belongs to other terms.");
+  if (new Set(signatures.map(({ party }) => party)).size !== signatures.length)
+    throw new RangeError("A party signs once.");
+
+  const words = paperWordsIn(terms.language);
+  const { number, title } = terms.loan;
+  const pages = layOut(agreementDocument({ terms, sha256, signatures }, words), measureText);
+  return paintPages(pages, {
+    title: fill(words.agreement.metadata.title, { number, version }),
+    author: terms.lender.name,
+    subject: fill(words.agreement.metadata.subject, { title }),
+    keywords: [sha256],
+    language: terms.language,
+    madeAt: drawnUpAt,
+  });
+}

@@ -1,0 +1,202 @@
+/**
+ * Everything that the papers say by themselves, as one typed catalogue. Papers have
+ * a language of their own, that of the agreement, whatever language the screen is
+ * in. A further language is one more file with a value of this type, named in
+ * languages.ts. Codes of the trade are looked up here; what has no entry is printed
+ * as it is, so that a word that is added later is never lost.
+ */
+import type { Grade } from "#lib/condition/grade.ts";
+import type { LimitQuantity } from "#lib/environment/schema.ts";
+import type {
+  audiences,
+  displayStyles,
+  offices,
+  plannedPictures,
+  purposes,
+  teachingUses,
+} from "#lib/loans/schema.ts";
+import type { DateText } from "#lib/platform/dates.ts";
+import type { Direction } from "#lib/shipments/schema.ts";
+import type { costBases, fluids, preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
+import type { HandlingMode } from "#lib/transport/handling.ts";
+import type { CrateKind, CrateOrientation } from "#lib/transport/schema.ts";
+
+type WordsFor<Codes extends readonly string[]> = Readonly<Record<Codes[number], string>>;
+
+/** Words with {names} are filled by `fill`. */
+export type PaperWords = {
+  /** How this language writes days, moments, figures and countries. */
+  write: {
+    day: (date: DateText) => string;
+    /** A moment in universal time, and says so. */
+    moment: (iso: string) => string;
+    number: (value: number, decimals?: { least: number; most: number }) => string;
+    country: (code: string) => string;
+    days: (count: number) => string;
+    list: (items: readonly string[]) => string;
+    /** The amount alone, with as many decimals as the currency has. */
+    amount: (money: { minor: number; currency: string }) => string;
+  };
+  agreement: {
+    name: string;
+    version: string;
+    subtitle: string;
+    drawnUp: string;
+    pageOf: string;
+    termsHash: string;
+    metadata: { title: string; subject: string };
+  };
+  sections: Readonly<
+    Record<
+      | "parties"
+      | "loan"
+      | "conditions"
+      | "schedule"
+      | "limits"
+      | "consent"
+      | "transport"
+      | "cover"
+      | "clauses"
+      | "signatures",
+      string
+    >
+  >;
+  parties: { lender: string; borrower: string; contact: string };
+  loan: {
+    purpose: string;
+    admission: string;
+    manner: string;
+    pictures: string;
+    noPictures: string;
+    venue: string;
+    delivery: string;
+    returnBy: string;
+    returnByMeaning: string;
+    daysAround: string;
+    daysAroundMeaning: string;
+    noConditions: string;
+    purposes: WordsFor<typeof purposes>;
+    teachingUses: WordsFor<typeof teachingUses>;
+    audiences: WordsFor<typeof audiences>;
+    displayStyles: WordsFor<typeof displayStyles>;
+    plannedPictures: WordsFor<typeof plannedPictures>;
+    admissionPaid: string;
+    admissionFree: string;
+    purposeForAudience: string;
+    reference: string;
+    offices: WordsFor<typeof offices>;
+  };
+  schedule: {
+    number: string;
+    accessionNumber: string;
+    specimen: string;
+    length: string;
+    width: string;
+    height: string;
+    mass: string;
+    cost: string;
+    costIn: string;
+    currency: string;
+    total: string;
+    totalAtLeast: string;
+    note: string;
+    human: string;
+    sheetOf: string;
+    components: string;
+    hazards: string;
+    withMount: string;
+    notStated: string;
+    checked: string;
+    notChecked: string;
+    costStated: string;
+    noCost: string;
+    kinds: WordsFor<typeof specimenKinds>;
+    preparations: WordsFor<typeof preparations>;
+    fluids: WordsFor<typeof fluids>;
+    uses: Readonly<Record<Exclude<(typeof uses)[number], "handling">, string>>;
+    costBases: WordsFor<typeof costBases>;
+    grades: Readonly<Record<Grade, string>>;
+  };
+  limits: {
+    lead: string;
+    leadOfOne: string;
+    specimens: string;
+    allTogether: string;
+    each: string;
+    temperature: string;
+    temperatureChange: string;
+    humidity: string;
+    humidityChange: string;
+    illuminance: string;
+    lightInYear: string;
+    ultraviolet: string;
+    noneInCommon: string;
+    apart: string;
+    sources: string;
+    quantities: Readonly<Record<LimitQuantity, string>>;
+  };
+  consent: { lead: string; number: string; restriction: string; none: string };
+  transport: {
+    crates: string;
+    noCrates: string;
+    crate: string;
+    contents: string;
+    length: string;
+    width: string;
+    height: string;
+    grossMass: string;
+    handling: string;
+    stages: string;
+    noStages: string;
+    direction: string;
+    carrier: string;
+    departs: string;
+    arrives: string;
+    crateKinds: Readonly<Record<CrateKind, string>>;
+    orientations: Readonly<Record<CrateOrientation, string>>;
+    handlingModes: Readonly<Record<HandlingMode, string>>;
+    directions: Readonly<Record<Direction, string>>;
+  };
+  cover: {
+    needed: string;
+    neededPerRow: string;
+    stated: string;
+    notStated: string;
+    certificate: string;
+    noCertificate: string;
+    policy: string;
+    amount: string;
+    period: string;
+    transit: string;
+    noTransit: string;
+    territories: string;
+    anyTerritory: string;
+  };
+  signatures: {
+    statement: string;
+    version: string;
+    hash: string;
+    forLender: string;
+    forBorrower: string;
+    signature: string;
+    signedInProgram: string;
+    name: string;
+    role: string;
+    time: string;
+    hashShort: string;
+  };
+};
+
+/** @throws {RangeError} when there is nothing to fill a {name} with */
+export function fill(sentence: string, values: Readonly<Record<string, string | number>>): string {
+  return sentence.replace(/\{(\w+)\}/g, (_whole, name: string) => {
+    const value = values[name];
+    if (value === undefined) throw new RangeError(`Nothing for {${name}} in: ${sentence}`);
+    return String(value);
+  });
+}
+
+/** The word for a code, or the code itself. */
+export function say(words: Readonly<Record<string, string>>, code: string): string {
+  return Object.hasOwn(words, code) ? (words[code] ?? code) : code;
+}

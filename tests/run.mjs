@@ -1,0 +1,211 @@
+// @ts-check
+/**
+ * `npm test`: everything that is checked, from a fresh clone. Each stage says what
+ * it counted; a stage that cannot run counts as one failure. The last line is
+ * "N passed, N failed".
+ *
+ * `npm test -- unit` runs one stage, `npm test -- unit tests/lib/loans` some of its files.
+ */
+import "../app/_server/launch/node-version.mjs";
+import fs from "node:fs";
+import path from "node:path";
+import { install } from "../app/_server/launch/install.mjs";
+import { inProject, installed } from "../app/_server/launch/project.mjs";
+import { explain, Halt, Interrupted, say, step, stopwatch } from "../app/_server/launch/report.mjs";
+import { runNode, stopRuns } from "../app/_server/launch/run.mjs";
+
+/** @typedef {{ passed: number, failed: number }} Counts */
+
+/**
+ * Runs a tool that either finds nothing wrong or counts as one failure.
+ * @param {string[][]} commands
+ * @returns {Promise<Counts>}
+ */
+async function pass(...commands) {
+  for (const command of commands) {
+    const done = await runNode(command);
+    if (done.code !== 0) {
+      say(done.output.trimEnd());
+      return { passed: 0, failed: 1 };
+    }
+  }
+  return { passed: 1, failed: 0 };
+}
+
+const next = installed("next/dist/bin/next");
+
+const types = () => pass([next, "typegen"], [installed("typescript/bin/tsc"), "--noEmit"]);
+
+const lint = () =>
+  pass([
+    installed("@biomejs/biome/bin/biome"),
+    "check",
+    "--config-path=.biome.json",
+    "--error-on-warnings",
+    "--max-diagnostics=100",
+    ".",
+  ]);
+
+/**
+ * A tool that reports failure and counts none has failed outside any test.
+ * @param {Counts} counts @param {number} code
+ * @returns {Counts}
+ */
+const withExitCode = ({ passed, failed }, code) => ({
+  passed,
+  failed: code === 0 || failed > 0 ? failed : 1,
+});
+
+/** @param {string} file */
+const readResults = (file) => (fs.existsSync(file) ? JSON.parse(fs.readFileSync(file, "utf8")) : undefined);
+
+/**
+ * Gives the work a folder that exists only while it runs.
+ * @template T
+ * @param {(folder: string) => Promise<T>} work
+ */
+async function inRunFolder(work) {
+  const { openRunFolder } = await import("./support/run-folder.mjs");
+  const { folder, remove } = await openRunFolder();
+  try {
+    return await work(folder);
+  } finally {
+    await remove();
+  }
+}
+
+/** @param {string[]} files @returns {Promise<Counts>} */
+const unit = (files) =>
+  inRunFolder(async (folder) => {
+    const file = path.join(folder, "unit.json");
+    const { code } = await runNode(
+      [
+        installed("vitest/vitest.mjs"),
+        "run",
+        "--config=tests/vitest.config.ts",
+        "--reporter=default",
+        "--reporter=json",
+        `--outputFile.json=${file}`,
+        ...files,
+      ],
+      { speaks: true, env: { ...process.env, ANATHECA_RUN_FOLDER: folder } },
+    );
+    const results = readResults(file);
+    if (results === undefined) return { passed: 0, failed: 1 };
+    // A file that could not even be read has failed and holds no tests.
+    const broken = results.testResults.filter(
+      (/** @type {{ status: string, assertionResults: { status: string }[] }} */ each) =>
+        each.status === "failed" && each.assertionResults.every(({ status }) => status !== "failed"),
+    );
+    return withExitCode(
+      { passed: results.numPassedTests, failed: results.numFailedTests + broken.length },
+      code,
+    );
+  });
+
+/** @param {string[]} files @returns {Promise<Counts>} */
+async function browser(files) {
+  const { provideBrowser } = await import("./support/browser.mjs");
+  const program = await provideBrowser();
+  const { buildPages } = await import("../app/_server/launch/build.mjs");
+  await buildPages();
+  return await inRunFolder((folder) => browserIn(folder, program, files));
+}
+
+/** @param {string} folder @param {string} program @param {string[]} files @returns {Promise<Counts>} */
+async function browserIn(folder, program, files) {
+  const { freePort, openCluster } = await import("../app/_server/launch/postgres.mjs");
+  const { databaseName, prepareEmbedded } = await import("../app/_server/launch/database.mjs");
+  const { sessionSecret } = await import("../app/_server/launch/secret.mjs");
+  const { serve } = await import("../app/_server/launch/serve.mjs");
+  const { hastySettings } = await import("./support/run-folder.mjs");
+
+  const cluster = await step("Starting a database", () => openCluster(folder, { settings: hastySettings }));
+  const port = await freePort();
+  const env = {
+    DATABASE_URL: cluster.url(databaseName),
+    ANATHECA_SECRET: sessionSecret(folder),
+    ANATHECA_URL: `http://localhost:${port}`,
+  };
+  await prepareEmbedded(folder, cluster, env, { demo: true, empty: false });
+  const server = await step("Starting the server", () =>
+    serve({ port, host: "127.0.0.1", env, speaks: false }),
+  );
+  try {
+    const results = path.join(folder, "browser.json");
+    const { code } = await runNode(
+      [installed("@playwright/test/cli.js"), "test", "--config=tests/playwright.config.ts", ...files],
+      {
+        speaks: true,
+        env: { ...process.env, ...env, CHROMIUM_PATH: program, ANATHECA_BROWSER_RESULTS: results },
+      },
+    );
+    const stats = readResults(results)?.stats;
+    if (stats === undefined) return { passed: 0, failed: 1 };
+    if (stats.unexpected > 0) say(`The server's last words:\n${server.lastWords()}`);
+    return withExitCode({ passed: stats.expected, failed: stats.unexpected + stats.flaky }, code);
+  } finally {
+    await server.stop();
+  }
+}
+
+/** @type {Record<string, { title: string, run: (files: string[]) => Promise<Counts> }>} in the order in which they run */
+const stages = {
+  types: { title: "Types", run: types },
+  lint: { title: "Lint", run: lint },
+  unit: { title: "Unit, published values, properties, database, architecture", run: unit },
+  browser: { title: "Browser", run: browser },
+};
+
+/** @param {string[]} words */
+function chosen(words) {
+  const names = words.filter((word) => Object.hasOwn(stages, word));
+  const files = words.filter((word) => !names.includes(word));
+  const wrong = files.find((file) => !fs.existsSync(inProject(file)));
+  if (wrong !== undefined) {
+    throw new Halt(
+      `${wrong} is neither a stage (${Object.keys(stages).join(", ")}) nor a file of the project.`,
+    );
+  }
+  return { names: names.length > 0 ? names : Object.keys(stages), files };
+}
+
+/** @param {string} name @param {string[]} files @returns {Promise<Counts>} */
+async function runStage(name, files) {
+  const stage = stages[name];
+  if (stage === undefined) return { passed: 0, failed: 0 };
+  say(`\n# ${stage.title}`);
+  const elapsed = stopwatch();
+  /** @type {Counts} */
+  let counts = { passed: 0, failed: 1 };
+  try {
+    counts = await stage.run(files);
+  } catch (error) {
+    if (error instanceof Interrupted) throw error;
+    explain(error);
+  }
+  say(`${stage.title}: ${counts.passed} passed, ${counts.failed} failed in ${elapsed()}`);
+  return counts;
+}
+
+for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, stopRuns);
+
+let passed = 0;
+let failed = 0;
+try {
+  const { names, files } = chosen(process.argv.slice(2));
+  await install();
+  const { generateClient } = await import("../app/_server/launch/build.mjs");
+  await generateClient();
+  for (const name of names) {
+    const counts = await runStage(name, files);
+    passed += counts.passed;
+    failed += counts.failed;
+  }
+} catch (error) {
+  failed += 1;
+  if (error instanceof Interrupted) say("Stopped before the end.");
+  else explain(error);
+}
+// One write for the last line, and nothing after it.
+process.stdout.write(`\n${passed} passed, ${failed} failed\n`, () => process.exit(failed > 0 ? 1 : 0));
