@@ -51,6 +51,11 @@ export function formatNumber(value: number, digits?: number): string {
   return new Intl.NumberFormat(locale, options).format(value).replaceAll(",", "\u202f");
 }
 
+/** A number with every decimal it has, for a record of what was written. */
+export function formatExact(value: number): string {
+  return new Intl.NumberFormat(locale, { maximumFractionDigits: 12 }).format(value).replaceAll(",", "\u202f");
+}
+
 export function formatSize(size: { lengthMm: number; widthMm: number; heightMm: number }): string {
   return `${formatNumber(size.lengthMm)} × ${formatNumber(size.widthMm)} × ${formatNumber(size.heightMm)} mm`;
 }

@@ -2,7 +2,14 @@
 import { formatNumber } from "#app/_words/format.ts";
 import type { Band, CommonLimits, Ground, Limits } from "#lib/environment/schema.ts";
 
-export type LimitRow = { quantity: string; target: string; attend: string; bar: string; ground: string };
+export type LimitRow = {
+  key: keyof CommonLimits;
+  quantity: string;
+  target: string;
+  attend: string;
+  bar: string;
+  ground: string;
+};
 
 const degrees = (band: Band | null) =>
   band ? `${formatNumber(band.low)} to ${formatNumber(band.high)} °C` : "no common range";
@@ -28,6 +35,7 @@ export function limitRows(limits: CommonLimits | Limits): LimitRow[] {
     attend: string,
     bar: string,
   ): LimitRow => ({
+    key: quantity,
     quantity: name,
     target,
     attend,

@@ -2,7 +2,10 @@
 
 const patterns: readonly (readonly [RegExp, (...found: string[]) => string])[] = [
   [/^Too small: expected string to have >=1 characters$/, () => "Fill this in."],
-  [/^Too small: expected string to have >=(\d+) characters$/, (least) => `Write at least ${least} characters.`],
+  [
+    /^Too small: expected string to have >=(\d+) characters$/,
+    (least) => `Write at least ${least} characters.`,
+  ],
   [/^Too big: expected string to have <=(\d+) characters$/, (most) => `Write at most ${most} characters.`],
   [/^Too small: expected array to have >=1 items$/, () => "Name at least one."],
   [/^Too big: expected array to have <=(\d+) items$/, (most) => `Name at most ${most}.`],

@@ -5,12 +5,13 @@
  */
 import { z } from "zod";
 import { DateText } from "#lib/platform/dates.ts";
+import { Id } from "#lib/platform/identity.ts";
 import { sheetAccessionNumber } from "#lib/specimens/accession-number.ts";
 import {
   ageBands,
   lightClasses,
   ReplacementCost,
-  type SeriesInput,
+  SeriesInput,
   Size,
   SpecimenInput,
   sexes,
@@ -42,6 +43,15 @@ export const SheetTemplate = z.object({
   missing: z.array(z.number().int().min(0).max(20_000)).max(10_000),
 });
 export type SheetTemplate = z.infer<typeof SheetTemplate>;
+
+/** A series as it is typed in, with the sheets it is recorded with. */
+export const SeriesRecord = SeriesInput.extend({
+  /** Null for a new series. */
+  id: Id.nullable(),
+  /** What all new sheets have in common; null to record none. */
+  sheets: SheetTemplate.nullable(),
+});
+export type SeriesRecord = z.infer<typeof SeriesRecord>;
 
 /** The record of one sheet. */
 export function sheetRecord(

@@ -1,11 +1,10 @@
 /** Catalogue records to test with, made through the commands of the catalogue. */
 
 import { programViewer } from "#lib/people/viewer.ts";
-import type { SeriesRecord } from "#lib/specimens/commands/record-series.ts";
 import { recordShown } from "#lib/specimens/commands/record-shown.ts";
 import { recordSpecimen } from "#lib/specimens/commands/record-specimen.ts";
 import type { Shown, SpecimenInput } from "#lib/specimens/schema.ts";
-import type { SheetTemplate } from "#lib/specimens/sheet-template.ts";
+import type { SeriesRecord, SheetTemplate } from "#lib/specimens/sheet-template.ts";
 
 let made = 0;
 

@@ -117,7 +117,7 @@ export const auditWords = {
   noneShown: "What happened here is not for your role to see, or nothing has.",
   operations: { insert: "new", update: "changed", delete: "removed" },
   rows: "rows",
-  fields: "fields",
+  andMore: (count: number) => `and ${count} more`,
   withheld: "changed; not for your role to see",
   noValues: "no values are kept here",
   empty: "empty",

@@ -111,6 +111,7 @@ export const agreementWords = {
   signatures: "Signatures",
   parties: { lender: "Lender", borrower: "Borrower" },
   unsigned: "not signed",
+  earlier: (count: number) => (count === 1 ? "1 earlier version" : `${count} earlier versions`),
   superseded: "A later version has taken its place; its signatures count no more.",
   drawUp: "Draw up the agreement",
   drawUpAgain: "Draw up a new version",

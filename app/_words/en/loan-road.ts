@@ -1,7 +1,8 @@
 /** Words of crates, the way, the venue and the return on a loan's file, in English. */
 export const roadWords = {
   crates: "Crates",
-  noCrates: "No crate is planned. Crates follow from the sizes and masses in the catalogue, the carrier and the venue's doors.",
+  noCrates:
+    "No crate is planned. Crates follow from the sizes and masses in the catalogue, the carrier and the venue's doors.",
   code: "Crate",
   holds: "Holds",
   kind: "Kind",
@@ -14,6 +15,10 @@ export const roadWords = {
   notBefore: "Not before",
   position: "Position",
   whatHappened: "What happened to it",
+  by: "By",
+  countOf: "Count",
+  counts: (present: number, all: number, remarks: readonly string[]) =>
+    [`${present} of ${all} there`, ...remarks].join("; "),
   plan: "Plan the crates",
   planAgain: "Plan them anew",
   carrierClass: "Who will carry them",
@@ -25,6 +30,7 @@ export const roadWords = {
   planned: "The crates are planned.",
   workingsOf: (code: string) => `Workings of ${code}`,
   sealTitle: (code: string) => `Pack and seal ${code}`,
+  packAndSeal: "Pack and seal",
   sealNumber: "Number of the seal",
   inCrate: "in the crate, with every component",
   sealCrate: "Seal the crate",
@@ -72,6 +78,9 @@ export const roadWords = {
   received: "Received. Each crate rests closed until its moment.",
   receivedFixed: "Your name and the time stand in the chain of custody.",
   resting: "Rests closed",
+  restWhy:
+    "Opened sooner, damp would settle on what is inside. 24 hours; 48 for a large difference of temperature, a heavy crate or jars, and for what is not known; longer where the dew point of the room asks for it.",
+  restSource: "Common practice, no source; dew point worked out here",
   restingUntil: (moment: string) => `not before ${moment}`,
   mayOpen: "may be opened",
   open: (code: string) => `Open and count ${code}`,
@@ -130,7 +139,8 @@ export const roadWords = {
   },
   checkIn: "Check it in",
   checkedIn: "Checked in; its days are free again from tomorrow.",
-  checkInFixed: "The verdict and your name are fixed. It goes back to its own place, and the rest of its days is given back.",
+  checkInFixed:
+    "The verdict and your name are fixed. It goes back to its own place, and the rest of its days is given back.",
   close: "Close the loan",
   closeAbout: "Every specimen is checked in. Closing ends the file; it stays readable.",
   closed: "Closed.",

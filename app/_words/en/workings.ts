@@ -21,6 +21,7 @@ export const workingsWords = {
   formula: "Formula",
   sources: "Sources",
   cautions: "Cautions",
+  caution: "Caution.",
   elsewhere: "From elsewhere",
   api: "Over the API, sent as JSON:",
   commandLine: "On the command line, without a database:",

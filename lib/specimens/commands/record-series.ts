@@ -3,24 +3,14 @@
  * template for them is given. Stated again with its id, the series is revised and
  * only numbers that have no sheet yet get one.
  */
-import type { z } from "zod";
 import { command, type Work } from "#lib/people/command.ts";
 import { centreSettings } from "#lib/people/queries.ts";
-import { Id, newId } from "#lib/platform/identity.ts";
+import { newId } from "#lib/platform/identity.ts";
 import { type FieldIssue, notFound, Refusal } from "#lib/platform/refusal.ts";
 import { followsPattern } from "#lib/specimens/accession-number.ts";
 import { orderedLandmarks } from "#lib/specimens/levels.ts";
 import { toColumns } from "#lib/specimens/record.ts";
-import { SeriesInput } from "#lib/specimens/schema.ts";
-import { SheetTemplate, sheetRecord } from "#lib/specimens/sheet-template.ts";
-
-export const SeriesRecord = SeriesInput.extend({
-  /** Null for a new series. */
-  id: Id.nullable(),
-  /** What all new sheets have in common; null to record none. */
-  sheets: SheetTemplate.nullable(),
-});
-export type SeriesRecord = z.infer<typeof SeriesRecord>;
+import { SeriesRecord, type SheetTemplate, sheetRecord } from "#lib/specimens/sheet-template.ts";
 
 export type RecordedSeries = {
   id: string;

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { programViewer } from "#lib/people/viewer.ts";
 import { database } from "#lib/platform/database.ts";
 import { newId } from "#lib/platform/identity.ts";
-import { recordSeries, type SeriesRecord } from "#lib/specimens/commands/record-series.ts";
+import { recordSeries } from "#lib/specimens/commands/record-series.ts";
 import { getSeries, listSeries } from "#lib/specimens/queries/series.ts";
 import { getSpecimen, listSpecimens, specimenFactsOf } from "#lib/specimens/queries.ts";
 import { aCentre, aLoanOf, aViewer, inWork } from "#tests/support/builders.ts";
