@@ -1,0 +1,208 @@
+/** The loans as far as they stay in the house: asked, decided, agreed, covered, packed. */
+import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
+import { planCrates, sealCrate } from "#lib/loans/commands/crates.ts";
+import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
+import { openLoan } from "#lib/loans/commands/open-loan.ts";
+import { recordCover } from "#lib/loans/commands/record-cover.ts";
+import { planStage } from "#lib/loans/commands/stages.ts";
+import { submitRequest, withdrawRequest } from "#lib/loans/commands/submit-request.ts";
+import { database } from "#lib/platform/database.ts";
+import { toDate } from "#lib/platform/dates.ts";
+import { cratesOf } from "#lib/shipments/queries.ts";
+import type { Direction } from "#lib/shipments/schema.ts";
+import { recordCheckOf } from "#seed/loading/load-checks.ts";
+import { planJourney } from "#seed/loading/load-journeys.ts";
+import { sealNumber } from "#seed/loading/seal-number.ts";
+import type { Timeline } from "#seed/loading/timeline.ts";
+import type { World } from "#seed/loading/world.ts";
+import { type AccountKey, accounts } from "#seed/scenario/accounts.ts";
+import { borrowers, type ScenarioInstitution } from "#seed/scenario/borrowers.ts";
+import { centre } from "#seed/scenario/centre.ts";
+import type { Carriage, Looks, ScenarioLoan } from "#seed/scenario/loan-words.ts";
+import { loans } from "#seed/scenario/loans.ts";
+import type { Day } from "#seed/scenario/shape.ts";
+
+export const kindOfAct = "acts on loans";
+
+/** One loan while it is being told: its number in the program, and the version that is signed. */
+export class LoanTale {
+  readonly loan: ScenarioLoan;
+  readonly timeline: Timeline;
+  readonly world: World;
+  #id = "";
+  agreement = { id: "", sha256: "" };
+
+  constructor(loan: ScenarioLoan, timeline: Timeline, world: World) {
+    this.loan = loan;
+    this.timeline = timeline;
+    this.world = world;
+  }
+
+  get id(): string {
+    if (this.#id === "") throw new Error(`The loan "${this.loan.key}" is told before it is opened.`);
+    return this.#id;
+  }
+  set id(id: string) {
+    this.#id = id;
+  }
+
+  as(key: AccountKey) {
+    return this.world.as(key);
+  }
+
+  get signer(): AccountKey {
+    const { key, signer } = this.loan;
+    if (signer === null) throw new Error(`Nobody signs for the borrower of the loan "${key}".`);
+    return signer;
+  }
+
+  /** Plans an act on a day of the story, if the story has it. */
+  at(day: Day | undefined, act: () => Promise<unknown>): void {
+    if (day === undefined) return;
+    this.timeline.add(day, kindOfAct, async () => {
+      try {
+        await act();
+      } catch (error) {
+        throw Object.assign(error as Error, { during: `the loan "${this.loan.key}", day ${day}` });
+      }
+    });
+  }
+
+  async crates() {
+    return (await cratesOf(database(), this.id)).filter(({ contents }) => contents.length > 0);
+  }
+
+  /** Checks of the loan's specimens; who has no words of its own is looked over without change. */
+  async look(occasion: "out" | "arrival" | "home", { day, by, looks }: Looks, numbers: readonly string[]) {
+    for (const accessionNumber of numbers) {
+      const said = looks[accessionNumber] ?? `Sheet ${accessionNumber.slice(-3)} looked over: no change.`;
+      const {
+        grounds,
+        readings = {},
+        newMarks = {},
+        uses,
+      } = typeof said === "string" ? { grounds: said } : said;
+      const fit = this.world.lastFit.get(accessionNumber) ?? { show: true, handle: false, travel: true };
+      await recordCheckOf(this.world, {
+        accessionNumber,
+        on: this.timeline.on(day),
+        by,
+        occasion,
+        loanId: this.id,
+        readings,
+        newMarks,
+        fit:
+          uses === undefined
+            ? fit
+            : { show: uses.includes("s"), handle: uses.includes("h"), travel: uses.includes("t") },
+        grounds,
+      });
+    }
+  }
+
+  async planStage(direction: Direction, { carrier, vehicle, departs, arrives }: Carriage): Promise<void> {
+    await planStage(this.as("registrar"), {
+      loanId: this.id,
+      direction,
+      carrier,
+      carrierEmail: "",
+      vehicle,
+      departsOn: this.timeline.on(departs),
+      arrivesOn: this.timeline.on(arrives),
+    });
+  }
+}
+
+function venueCountry({ venue }: ScenarioLoan): string {
+  const all: ScenarioInstitution[] = Object.values(borrowers);
+  return all.find(({ venues }) => venue in venues)?.countryCode ?? centre.countryCode;
+}
+
+function planRequest(tale: LoanTale): void {
+  const { loan, timeline, world } = tale;
+  const { asked, story, lecturer } = loan;
+  const { starts, ends, coverEuros, ...words } = asked;
+  const { name, email, borrower } = accounts[lecturer];
+  const phone = borrower === null ? centre.phone : borrowers[borrower].phone;
+  tale.at(story.opened, async () => {
+    const { id } = await openLoan(tale.as(lecturer), {
+      borrowerId: null,
+      request: {
+        ...words,
+        venueId: world.venue(loan.venue),
+        startsOn: timeline.on(starts),
+        endsOn: timeline.on(ends),
+        contactName: name,
+        contactEmail: email,
+        contactPhone: phone,
+        cover: coverEuros === null ? null : { minor: coverEuros * 100, currency: "EUR" },
+      },
+      specimenIds: loan.specimens.map(world.specimen),
+    });
+    tale.id = id;
+  });
+  tale.at(story.submitted, () => submitRequest(tale.as(lecturer), { loanId: tale.id }));
+  tale.at(story.withdrawn, () => withdrawRequest(tale.as(lecturer), { loanId: tale.id }));
+  for (const { day, by, office, outcome, grounds, conditions = "", reference = "" } of story.decided ?? [])
+    tale.at(day, () =>
+      decideLoan(tale.as(by), { loanId: tale.id, office, outcome, grounds, conditions, reference }),
+    );
+}
+
+function planAgreement(tale: LoanTale): void {
+  const { story, asked } = tale.loan;
+  const { covered } = story;
+  tale.at(story.drawnUp, async () => {
+    tale.agreement = await drawUpAgreement(tale.as("registrar"), { loanId: tale.id });
+  });
+  const sign = (by: AccountKey, signerRole: string) =>
+    signAgreement(tale.as(by), { agreementId: tale.agreement.id, sha256: tale.agreement.sha256, signerRole });
+  tale.at(story.signedByLender, () => sign("collection manager", "Collection manager"));
+  tale.at(story.signedByBorrower, () => sign(tale.signer, "Registrar"));
+  if (covered)
+    tale.at(covered.day, () =>
+      recordCover(tale.as(tale.signer), {
+        loanId: tale.id,
+        insurer: covered.insurer,
+        policyNumber: covered.policy,
+        minor: (asked.coverEuros ?? 0) * 100,
+        currency: "EUR",
+        startsAt: toDate(tale.timeline.on(covered.from)).toISOString(),
+        endsAt: toDate(tale.timeline.on(covered.until)).toISOString(),
+        coversTransit: true,
+        territories: [centre.countryCode, venueCountry(tale.loan)],
+      }),
+    );
+}
+
+function planPacking(tale: LoanTale, index: number): void {
+  const { story, specimens } = tale.loan;
+  const { out, checkedOut } = story;
+  if (out) tale.at(out.planned, () => tale.planStage("out", out));
+  tale.at(story.cratesPlanned, () =>
+    planCrates(tale.as("registrar"), {
+      loanId: tale.id,
+      carrierClass: "specialist-door-to-door",
+      own: [],
+    }),
+  );
+  if (checkedOut) tale.at(checkedOut.day, () => tale.look("out", checkedOut, specimens));
+  tale.at(story.sealed, async () => {
+    for (const [at, crate] of (await tale.crates()).entries())
+      await sealCrate(tale.as("conservator"), {
+        crateId: crate.id,
+        sealNumber: sealNumber(index, "A", at),
+        packed: crate.contents.map(({ specimenId }) => ({ specimenId, componentsComplete: true })),
+      });
+  });
+}
+
+export function planLoans(timeline: Timeline, world: World): void {
+  for (const [index, loan] of loans.entries()) {
+    const tale = new LoanTale(loan, timeline, world);
+    planRequest(tale);
+    planAgreement(tale);
+    planPacking(tale, index);
+    planJourney(tale, index);
+  }
+}

@@ -1,0 +1,387 @@
+/**
+ * Six invented borrowers in five countries, with what their venues state of
+ * themselves. Some state everything, some leave much open, some are too bright,
+ * too damp or too narrow, so that suitability has something to say.
+ */
+import type { InstitutionInput, Licence, VenueInput } from "#lib/people/schema.ts";
+import { door, lift, ramp, turn } from "#seed/scenario/passages.ts";
+import type { Day } from "#seed/scenario/shape.ts";
+
+type ScenarioLicence = Omit<Licence, "validFrom" | "validUntil"> & { from: Day | null; until: Day | null };
+export type ScenarioVenue = Omit<
+  VenueInput,
+  "id" | "institutionId" | "reportedOn" | "licences" | "countryCode"
+> & {
+  reported: Day | null;
+  licences: ScenarioLicence[];
+};
+export type ScenarioInstitution = Omit<InstitutionInput, "id" | "verifiedOn"> & {
+  verified: Day | null;
+  venues: Record<string, ScenarioVenue>;
+};
+
+/** A room whose climate is kept and written down. */
+const steadyRoom = {
+  temperatureLowC: 18.5,
+  temperatureHighC: 21.5,
+  temperatureSwing24hK: 1.5,
+  humidityLow: 0.45,
+  humidityHigh: 0.53,
+  humiditySwing24h: 0.05,
+  illuminanceLx: 50,
+  uvMicrowattPerLumen: 8,
+  hoursOpenPerDay: 7,
+  daysOpenPerWeek: 5,
+  supervisedRoom: true,
+  restrictedView: true,
+  spillProvision: true,
+  fireDetection: true,
+  nightGuard: true,
+} as const;
+
+const notStated = {
+  temperatureLowC: null,
+  temperatureHighC: null,
+  temperatureSwing24hK: null,
+  humidityLow: null,
+  humidityHigh: null,
+  humiditySwing24h: null,
+  illuminanceLx: null,
+  uvMicrowattPerLumen: null,
+  hoursOpenPerDay: null,
+  daysOpenPerWeek: null,
+  supervisedRoom: null,
+  restrictedView: null,
+  spillProvision: null,
+  fireDetection: null,
+  nightGuard: null,
+} as const;
+
+export const borrowers = {
+  kestrel: {
+    name: "Kestrel Bay School of Medicine",
+    kind: "medical school",
+    countryCode: "IE",
+    city: "Kestrel Bay",
+    address: "Harbour Terrace 12, Kestrel Bay",
+    languages: ["en-IE"],
+    email: "anatomy@kestrelbay.example",
+    phone: "+353 91 555 018",
+    standing: "good",
+    verified: -940,
+    note: "Borrows each autumn for the limb course; returns on time.",
+    venues: {
+      "kestrel teaching": {
+        ...steadyRoom,
+        name: "Teaching room 2",
+        kind: "teaching room",
+        address: "Harbour Terrace 12, ground floor, Kestrel Bay",
+        reported: -210,
+        passages: [
+          ramp("Yard ramp", 1_800, 900),
+          door("Yard door", 1_450, 2_250),
+          turn("Turn to the anatomy corridor", 1_900, 1_750, 2_500),
+          door("Door of teaching room 2", 1_200, 2_100),
+        ],
+        licences: [
+          {
+            kind: "anatomy",
+            authority: "Kestrel Bay Anatomy Inspectorate",
+            number: "KB-A-0231",
+            from: -1_200,
+            until: 900,
+          },
+        ],
+      },
+      "kestrel dissection": {
+        ...steadyRoom,
+        name: "Dissection room, upper floor",
+        kind: "dissection room",
+        address: "Harbour Terrace 12, second floor, Kestrel Bay",
+        temperatureLowC: 15.5,
+        temperatureHighC: 18,
+        humidityLow: 0.5,
+        humidityHigh: 0.63,
+        humiditySwing24h: 0.09,
+        illuminanceLx: 400,
+        uvMicrowattPerLumen: null,
+        nightGuard: false,
+        reported: -210,
+        passages: [
+          door("Yard door", 1_450, 2_250),
+          lift("Service lift", 1_050, 2_000, 1_500, 630),
+          door("Door of the dissection room", 1_100, 2_050),
+        ],
+        licences: [
+          {
+            kind: "anatomy",
+            authority: "Kestrel Bay Anatomy Inspectorate",
+            number: "KB-A-0232",
+            from: -1_200,
+            until: 900,
+          },
+        ],
+      },
+    },
+  },
+  selwyn: {
+    name: "Port Selwyn Faculty of Medicine",
+    kind: "medical school",
+    countryCode: "GB",
+    city: "Port Selwyn",
+    address: "Mole Street 3, Port Selwyn",
+    languages: ["en-GB"],
+    email: "specimens@portselwyn.example",
+    phone: "+44 1632 960 412",
+    standing: "good",
+    verified: -700,
+    note: "A crossing by ferry lies on the way; days for customs are part of each stage.",
+    venues: {
+      "selwyn hall": {
+        ...steadyRoom,
+        name: "Practical hall",
+        kind: "teaching room",
+        address: "Mole Street 3, wing C, Port Selwyn",
+        humidityLow: 0.42,
+        humidityHigh: 0.55,
+        humiditySwing24h: 0.07,
+        daysOpenPerWeek: 4,
+        reported: -160,
+        passages: [
+          door("Gate of wing C", 2_200, 2_400),
+          lift("Goods lift of wing C", 1_300, 2_100, 2_300, 1_600),
+          turn("Turn at the stair", 1_650, 1_650, 2_400),
+          door("Door of the practical hall", 1_350, 2_150),
+        ],
+        licences: [
+          {
+            kind: "anatomy",
+            authority: "Port Selwyn Tissue Office",
+            number: "PS/2207/11",
+            from: -800,
+            until: 640,
+          },
+          {
+            kind: "storage",
+            authority: "Port Selwyn Tissue Office",
+            number: "PS/2207/12",
+            from: -800,
+            until: 640,
+          },
+        ],
+      },
+      "selwyn library": {
+        ...steadyRoom,
+        name: "Library, reading bay",
+        kind: "library",
+        address: "Mole Street 3, wing A, Port Selwyn",
+        temperatureHighC: 24,
+        humidityLow: 0.32,
+        humidityHigh: 0.58,
+        humiditySwing24h: 0.14,
+        illuminanceLx: 180,
+        uvMicrowattPerLumen: 38,
+        hoursOpenPerDay: 12,
+        daysOpenPerWeek: 7,
+        supervisedRoom: false,
+        restrictedView: false,
+        spillProvision: false,
+        reported: -520,
+        passages: [door("Library door", 880, 2_000), lift("Library lift", 800, 2_000, 1_250, 450)],
+        licences: [],
+      },
+    },
+  },
+  ostermark: {
+    name: "Ostermark School of Veterinary Science",
+    kind: "veterinary school",
+    countryCode: "DK",
+    city: "Vesterlunde",
+    address: "Mosevej 40, Vesterlunde",
+    languages: ["da", "en"],
+    email: "anatomi@ostermark.example",
+    phone: "+45 55 50 11 62",
+    standing: "good",
+    verified: -480,
+    note: "Animal specimens only.",
+    venues: {
+      "ostermark room": {
+        ...steadyRoom,
+        name: "Demonstration room",
+        kind: "teaching room",
+        address: "Mosevej 40, building 7, Vesterlunde",
+        humidityLow: 0.46,
+        humidityHigh: 0.54,
+        illuminanceLx: 90,
+        reported: -120,
+        passages: [
+          ramp("Stable ramp", 2_500, 2_000),
+          door("Sliding door of building 7", 2_400, 2_600),
+          door("Door of the demonstration room", 1_600, 2_200),
+        ],
+        licences: [
+          {
+            kind: "other",
+            authority: "Vesterlunde Veterinary Board",
+            number: "VVB 4410",
+            from: -900,
+            until: 800,
+          },
+        ],
+      },
+    },
+  },
+  lindholm: {
+    name: "Lindholm Museum of the Body",
+    kind: "museum",
+    countryCode: "SE",
+    city: "Norrvassa",
+    address: "Kvarngatan 9, Norrvassa",
+    languages: ["sv", "en"],
+    email: "utlan@lindholm-museum.example",
+    phone: "+46 31 390 06 54",
+    standing: "good",
+    verified: -1_130,
+    note: "Free admission. Shows human specimens in a room of their own with a notice at its door.",
+    venues: {
+      "lindholm quiet": {
+        ...steadyRoom,
+        name: "Quiet room",
+        kind: "exhibition hall",
+        address: "Kvarngatan 9, first floor, Norrvassa",
+        temperatureLowC: 18,
+        temperatureHighC: 20,
+        humidityLow: 0.45,
+        humidityHigh: 0.5,
+        humiditySwing24h: 0.03,
+        illuminanceLx: 50,
+        uvMicrowattPerLumen: 4,
+        hoursOpenPerDay: 6,
+        daysOpenPerWeek: 6,
+        reported: -95,
+        passages: [
+          door("Delivery door", 2_000, 2_400),
+          lift("Gallery lift", 1_800, 2_300, 2_800, 2_500),
+          door("Door of the quiet room", 1_600, 2_300),
+        ],
+        licences: [
+          {
+            kind: "public display",
+            authority: "Norrvassa County Board",
+            number: "NCB 118-04",
+            from: -1_000,
+            until: 760,
+          },
+        ],
+      },
+      "lindholm vault": {
+        ...steadyRoom,
+        name: "Vaulted cellar",
+        kind: "exhibition hall",
+        address: "Kvarngatan 9, cellar, Norrvassa",
+        temperatureLowC: 13,
+        temperatureHighC: 17,
+        temperatureSwing24hK: 2,
+        humidityLow: 0.55,
+        humidityHigh: 0.74,
+        humiditySwing24h: 0.12,
+        illuminanceLx: 30,
+        uvMicrowattPerLumen: 2,
+        nightGuard: false,
+        reported: -95,
+        passages: [door("Cellar door", 820, 1_850), turn("Foot of the cellar stair", 1_000, 950, 2_050)],
+        licences: [
+          {
+            kind: "public display",
+            authority: "Norrvassa County Board",
+            number: "NCB 118-05",
+            from: -1_000,
+            until: -20,
+          },
+        ],
+      },
+    },
+  },
+  frame: {
+    name: "Society of the Living Frame",
+    kind: "touring exhibition",
+    countryCode: "NL",
+    city: "Oosterveen",
+    address: "Wierdijk 77, Oosterveen",
+    languages: ["nl", "en"],
+    email: "tour@livingframe.example",
+    phone: "+31 20 555 0129",
+    standing: "on hold",
+    verified: null,
+    note: "Shows the exhibition 'The Living Frame' for paid admission. Standing to be settled before any loan.",
+    venues: {
+      "frame hall": {
+        ...steadyRoom,
+        name: "Hall of The Living Frame",
+        kind: "exhibition hall",
+        address: "Wierdijk 77, hall 3, Oosterveen",
+        temperatureHighC: 27,
+        temperatureSwing24hK: 6,
+        humidityLow: 0.3,
+        humidityHigh: 0.68,
+        humiditySwing24h: 0.22,
+        illuminanceLx: 320,
+        uvMicrowattPerLumen: 60,
+        hoursOpenPerDay: 11,
+        daysOpenPerWeek: 7,
+        restrictedView: false,
+        spillProvision: null,
+        reported: -60,
+        passages: [
+          door("Roller gate", 3_600, 3_800),
+          ramp("Hall ramp", 2_000, null),
+          door("Passage into the black box", 920, 2_050),
+        ],
+        licences: [],
+      },
+    },
+  },
+  tarnmoor: {
+    name: "Tarnmoor School of Health Sciences",
+    kind: "school of health sciences",
+    countryCode: "GB",
+    city: "Tarnmoor",
+    address: "Fell Lane 1, Tarnmoor",
+    languages: ["en-GB"],
+    email: "skills@tarnmoor.example",
+    phone: "+44 1632 960 977",
+    standing: "good",
+    verified: -30,
+    note: "A new borrower; the facility report is still coming.",
+    venues: {
+      "tarnmoor skills": {
+        ...notStated,
+        name: "Clinical skills room",
+        kind: "teaching room",
+        address: "Fell Lane 1, second floor, Tarnmoor",
+        supervisedRoom: true,
+        fireDetection: true,
+        reported: null,
+        passages: [lift("Passenger lift", 800, 2_000, 1_400, 630)],
+        licences: [],
+      },
+      "tarnmoor store": {
+        ...notStated,
+        name: "Model store",
+        kind: "store",
+        address: "Fell Lane 1, basement, Tarnmoor",
+        temperatureLowC: 12,
+        temperatureHighC: 22,
+        reported: -30,
+        passages: [],
+        licences: [],
+      },
+    },
+  },
+} satisfies Record<string, ScenarioInstitution>;
+export type BorrowerKey = keyof typeof borrowers;
+
+type VenuesOf<Key extends BorrowerKey> = Key extends BorrowerKey
+  ? keyof (typeof borrowers)[Key]["venues"]
+  : never;
+export type VenueKey = VenuesOf<BorrowerKey>;

@@ -1,0 +1,316 @@
+/** Brain, brainstem and spinal cord. */
+import {
+  gone,
+  parts,
+  remarked,
+  type ScenarioSpecimen,
+  see,
+  size,
+  specimen,
+  step,
+  variant,
+} from "#seed/scenario/shape.ts";
+
+export const brainSpecimens: ScenarioSpecimen[] = [
+  specimen(
+    "AN 2020.0101",
+    "Brain, arteries of the base",
+    "Encephalon, circulus arteriosus cerebri",
+    {
+      kind: "organ",
+      preparation: "silicone-impregnated",
+      side: "both",
+      use: "handling",
+      sex: "male",
+      ageBand: "60–69",
+      size: size(165, 135, 120),
+      massKg: 1.18,
+      mountedSize: size(190, 180, 220),
+      mountedMassKg: 1.9,
+      partsAtRisk: "Olfactory bulbs; anterior communicating artery",
+      light: "sensitive",
+      preparedOn: "2020-11-06",
+      acquiredOn: "2020-11-23",
+      publishable: true,
+      note: "Arteries filled with red latex; the dye fades in light.",
+      components: parts("ring stand"),
+    },
+    {
+      cost: { euros: 8_200, basis: "preparation cost", day: -170 },
+      place: "H-DRY.7",
+      donors: ["broom"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "both",
+          `vertebral-artery posterior-inferior-cerebellar-artery superior-cerebellar-artery posterior-cerebral-artery
+          internal-carotid-artery anterior-cerebral-artery middle-cerebral-artery optic-tract oculomotor-nerve
+          trigeminal-nerve olfactory-bulb olfactory-tract mammillary-body`,
+        ),
+        ...see(
+          "fully exposed",
+          "median",
+          "cerebral-arterial-circle basilar-artery anterior-communicating-artery optic-chiasm pons",
+        ),
+        variant(
+          "fully exposed",
+          "left",
+          "posterior-communicating-artery",
+          "Wide; the posterior cerebral artery comes from the carotid",
+        ),
+        ...see(
+          "partly exposed",
+          "both",
+          "uncus-of-parahippocampal-gyrus abducent-nerve flocculus-of-cerebellum",
+        ),
+      ],
+      steps: [
+        step("fixation", "2019-11-04", "2020-03-30", "Hung by the basilar artery"),
+        step("dissection", "2020-04-06", "2020-06-12"),
+        step("dehydration", "2020-06-15", "2020-07-31"),
+        step("impregnation", "2020-08-03", "2020-09-04"),
+        step("curing", "2020-09-07", "2020-11-06"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2018.0110",
+    "Right cerebral hemisphere, medial surface",
+    "Hemispherium cerebri dextrum, facies medialis",
+    {
+      kind: "organ",
+      preparation: "silicone-impregnated",
+      side: "right",
+      use: "handling",
+      sex: "female",
+      ageBand: "70–79",
+      size: size(160, 70, 100),
+      massKg: 0.51,
+      mountedSize: size(180, 110, 190),
+      mountedMassKg: 0.9,
+      partsAtRisk: "Septum pellucidum",
+      preparedOn: "2018-08-24",
+      acquiredOn: "2018-09-10",
+      publishable: true,
+      components: parts("stand"),
+    },
+    {
+      cost: { euros: 2_900, basis: "preparation cost", day: -350 },
+      place: "H-DRY.7",
+      donors: ["plum"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "right",
+          `cingulate-gyrus cingulate-sulcus precuneus cuneus lingual-gyrus calcarine-sulcus parieto-occipital-sulcus
+          paracentral-lobule parahippocampal-gyrus uncus-of-parahippocampal-gyrus superior-frontal-gyrus
+          interventricular-foramen thalamus`,
+        ),
+        ...see(
+          "in section",
+          "median",
+          `corpus-callosum genu-of-corpus-callosum splenium-of-corpus-callosum fornix-of-brain septum-pellucidum
+          anterior-commissure`,
+        ),
+        ...gone("removed", "median", "brainstem", "Cut at the midbrain"),
+      ],
+      steps: [
+        step("fixation", "2017-08-07", "2018-01-15"),
+        step("impregnation", "2018-03-12", "2018-04-20"),
+        step("curing", "2018-04-23", "2018-08-24"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2015.0063",
+    "Left cerebral hemisphere, fibre dissection",
+    "Hemispherium cerebri sinistrum, fibrae",
+    {
+      kind: "organ",
+      preparation: "silicone-impregnated",
+      side: "left",
+      use: "viewing only",
+      sex: "male",
+      ageBand: "70–79",
+      size: size(165, 75, 105),
+      massKg: 0.46,
+      mountedSize: size(200, 120, 190),
+      mountedMassKg: 0.95,
+      partsAtRisk: "Corona radiata, loose at its upper edge",
+      preparedOn: "2015-12-18",
+      acquiredOn: "2016-01-11",
+      components: parts("acrylic cover", "stand"),
+    },
+    {
+      cost: { euros: 6_100, basis: "preparation cost", day: -560 },
+      place: "H-DRY.7",
+      donors: ["walnut"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "left",
+          `superior-longitudinal-fasciculus uncinate-fasciculus corona-radiata internal-capsule lentiform-nucleus putamen
+          optic-radiation external-capsule claustrum cingulum-of-brain`,
+        ),
+        ...see("partly exposed", "left", "insula caudate-nucleus hippocampus temporal-lobe"),
+        ...gone(
+          "removed",
+          "left",
+          "cerebral-cortex",
+          "Peeled off after freezing, but for the occipital pole",
+        ),
+      ],
+      steps: [
+        step("fixation", "2014-06-02", "2014-12-01"),
+        step("freezing", "2014-12-08", "2014-12-22", "Loosens the fibres"),
+        step("dissection", "2015-01-05", "2015-05-29"),
+        step("impregnation", "2015-06-15", "2015-07-24"),
+        step("curing", "2015-07-27", "2015-12-18"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2021.0090",
+    "Brainstem with the cranial nerves",
+    "Truncus encephali cum nervis cranialibus",
+    {
+      kind: "organ",
+      preparation: "silicone-impregnated",
+      side: "both",
+      use: "viewing only",
+      sex: "female",
+      ageBand: "60–69",
+      size: size(110, 90, 60),
+      massKg: 0.11,
+      mountedSize: size(120, 120, 190),
+      mountedMassKg: 0.45,
+      partsAtRisk: "Trochlear nerves; rootlets of the hypoglossal nerves",
+      preparedOn: "2021-10-15",
+      acquiredOn: "2021-11-08",
+      publishable: true,
+      components: parts("acrylic cover", "rod on a plate"),
+    },
+    {
+      cost: { euros: 4_900, basis: "preparation cost", day: -210 },
+      place: "H-DRY.7",
+      donors: ["cherry"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "both",
+          `oculomotor-nerve trochlear-nerve trigeminal-nerve abducent-nerve facial-nerve intermediate-nerve
+          vestibulocochlear-nerve glossopharyngeal-nerve vagus-nerve accessory-nerve hypoglossal-nerve
+          cerebral-peduncle pyramid-of-medulla-oblongata olive-of-medulla-oblongata superior-colliculus
+          inferior-colliculus middle-cerebellar-peduncle`,
+        ),
+        ...see(
+          "fully exposed",
+          "median",
+          "midbrain pons medulla-oblongata rhomboid-fossa pineal-gland decussation-of-pyramids",
+        ),
+        remarked(
+          "fully exposed",
+          "right",
+          "spinal-root-of-accessory-nerve",
+          "Followed down to the fourth cervical nerve",
+        ),
+        ...gone("removed", "median", "cerebellum", "Cut at the peduncles"),
+      ],
+      steps: [
+        step("fixation", "2020-05-11", "2020-11-09"),
+        step("dissection", "2020-11-23", "2021-04-30"),
+        step("impregnation", "2021-05-17", "2021-06-11"),
+        step("curing", "2021-06-14", "2021-10-15"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 1989.0025",
+    "Coronal sheet of a brain through the mammillary bodies",
+    "Encephalon, sectio coronalis",
+    {
+      kind: "sheet",
+      preparation: "polyester sheet",
+      side: "both",
+      use: "viewing only",
+      size: size(165, 130, 5),
+      massKg: 0.14,
+      partsAtRisk: "Upper edge, chipped",
+      light: "sensitive",
+      acquiredOn: "1989-04-17",
+      formerNumbers: [{ number: "H 25", kind: "department", markedOn: "engraved at the lower edge" }],
+      note: "Grey matter stained blue. One of the first sheets made in the house.",
+    },
+    {
+      cost: { euros: 800, basis: "cost to replace", day: -720 },
+      place: "H-SHEET.6",
+      donors: ["hornbeam"],
+      shows: [
+        ...see(
+          "in section",
+          "both",
+          `cerebral-cortex insula putamen globus-pallidus caudate-nucleus internal-capsule amygdaloid-body claustrum
+          frontal-horn-of-lateral-ventricle mammillary-body temporal-lobe lateral-cerebral-sulcus optic-tract thalamus`,
+        ),
+        ...see(
+          "in section",
+          "median",
+          "corpus-callosum third-ventricle fornix-of-brain longitudinal-cerebral-fissure",
+        ),
+      ],
+      steps: [
+        step("sawing", null, "1988-11-14"),
+        step("impregnation", null, "1988-12-09"),
+        step("curing", "1988-12-12", "1989-01-20"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2009.0040",
+    "Spinal cord with roots, dura opened",
+    "Medulla spinalis",
+    {
+      kind: "fluid-preserved specimen",
+      preparation: "fluid-preserved",
+      fluidName: "ethanol",
+      fluidPercent: 70,
+      side: "median",
+      use: "viewing only",
+      sex: "male",
+      ageBand: "60–69",
+      size: size(460, 60, 30),
+      massKg: 0.12,
+      mountedSize: size(110, 110, 560),
+      mountedMassKg: 4.9,
+      partsAtRisk: "Cauda equina, hanging free",
+      preparedOn: "2009-02-27",
+      acquiredOn: "2009-03-16",
+      components: parts("jar with ground lid", "fixed: glass plate"),
+      hazards: [{ substance: "alcohol", percent: 70, note: "About 3.6 litres; keep from flames" }],
+    },
+    {
+      cost: { euros: 2_300, basis: "cost to replace", day: -510 },
+      place: "H-WET.1",
+      donors: ["juniper"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "median",
+          `spinal-cord spinal-dura-mater cervical-enlargement-of-spinal-cord lumbosacral-enlargement-of-spinal-cord
+          conus-medullaris cauda-equina filum-terminale anterior-spinal-artery`,
+        ),
+        ...see(
+          "fully exposed",
+          "both",
+          "anterior-root-of-spinal-nerve posterior-root-of-spinal-nerve denticulate-ligament",
+        ),
+        ...see("partly exposed", "both", "spinal-ganglion"),
+      ],
+      steps: [
+        step("fixation", "2008-06-16", "2008-10-06"),
+        step("dissection", "2008-10-13", "2009-01-16"),
+        step("filling", "2009-02-23", "2009-02-27"),
+      ],
+    },
+  ),
+];

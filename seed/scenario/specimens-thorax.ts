@@ -1,0 +1,267 @@
+/** Heart, lungs, bronchial tree, thoracic wall and diaphragm. */
+import {
+  parts,
+  remarked,
+  type ScenarioSpecimen,
+  see,
+  size,
+  specimen,
+  step,
+  variant,
+} from "#seed/scenario/shape.ts";
+
+export const thoraxSpecimens: ScenarioSpecimen[] = [
+  specimen(
+    "AN 2017.0012",
+    "Heart and lungs in their natural connection",
+    "Cor et pulmones in situ coniuncta",
+    {
+      kind: "organ system",
+      preparation: "silicone-impregnated",
+      side: "both",
+      use: "viewing only",
+      sex: "male",
+      ageBand: "60–69",
+      pose: "seen from in front, hung by the trachea",
+      size: size(360, 300, 190),
+      massKg: 2.4,
+      mountedSize: size(380, 330, 480),
+      mountedMassKg: 5.2,
+      partsAtRisk: "Lower edges of the lungs; phrenic nerves",
+      preparedOn: "2017-02-03",
+      acquiredOn: "2017-02-20",
+      publishable: true,
+      components: parts("frame", "right lung"),
+    },
+    {
+      cost: { euros: 14_200, basis: "preparation cost", day: -380 },
+      place: "H-DRY.8",
+      donors: ["linden"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "median",
+          `trachea bifurcation-of-trachea heart superior-vena-cava arch-of-aorta pulmonary-trunk brachiocephalic-trunk
+          ligamentum-arteriosum right-lung left-lung lingula-of-left-lung`,
+        ),
+        ...see(
+          "fully exposed",
+          "both",
+          "phrenic-nerve vagus-nerve brachiocephalic-vein pulmonary-veins oblique-fissure-of-lung root-of-lung",
+        ),
+        ...see(
+          "partly exposed",
+          "median",
+          "right-main-bronchus left-main-bronchus azygos-vein oesophagus thoracic-aorta cardiac-plexus",
+        ),
+        remarked(
+          "fully exposed",
+          "left",
+          "recurrent-laryngeal-nerve",
+          "Followed round the arch of the aorta",
+        ),
+        variant(
+          "fully exposed",
+          "median",
+          "horizontal-fissure-of-right-lung",
+          "Reaches only half way to the hilum",
+        ),
+      ],
+      steps: [
+        step("fixation", "2015-10-12", "2016-03-07", "Lungs kept filled with air"),
+        step("dissection", "2016-03-14", "2016-06-24"),
+        step("impregnation", "2016-07-18", "2016-09-02"),
+        step("curing", "2016-09-05", "2017-02-03"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2014.0036",
+    "Bronchial tree with pulmonary arteries, corrosion cast",
+    "Arbor bronchialis et arteriae pulmonales",
+    {
+      kind: "cast",
+      preparation: "corrosion cast",
+      side: "both",
+      use: "viewing only",
+      sex: "male",
+      ageBand: "40–49",
+      size: size(310, 270, 180),
+      massKg: 0.95,
+      mountedSize: size(340, 340, 460),
+      mountedMassKg: 4.3,
+      partsAtRisk: "Fine branches of both bases",
+      light: "sensitive",
+      preparedOn: "2014-09-19",
+      acquiredOn: "2014-10-06",
+      publishable: true,
+      note: "Each segment in its own colour; list of colours on the plinth.",
+      components: parts("acrylic cover", "fixed: plinth"),
+    },
+    {
+      cost: { euros: 6_400, basis: "preparation cost", day: -310 },
+      place: "H-CAST.1",
+      donors: ["laurel"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "median",
+          `trachea bifurcation-of-trachea right-main-bronchus left-main-bronchus right-superior-lobar-bronchus
+          middle-lobar-bronchus right-inferior-lobar-bronchus left-superior-lobar-bronchus lingular-bronchus
+          left-inferior-lobar-bronchus pulmonary-trunk right-pulmonary-artery left-pulmonary-artery
+          intermediate-bronchus`,
+        ),
+        ...see("fully exposed", "both", "segmental-bronchi bronchopulmonary-segments basal-segments-of-lung"),
+        ...see("partly exposed", "both", "bronchioles"),
+      ],
+      steps: [
+        step("casting", "2013-08-05", "2013-08-09", "Twelve colours of resin"),
+        step("maceration", "2013-09-02", "2014-08-29"),
+        step("mounting", "2014-09-15", "2014-09-19"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2016.0090",
+    "Left lung, hilum and lingula",
+    "Pulmo sinister",
+    {
+      kind: "organ",
+      preparation: "silicone-impregnated",
+      side: "left",
+      use: "handling",
+      sex: "female",
+      ageBand: "40–49",
+      size: size(240, 150, 110),
+      massKg: 0.39,
+      mountedSize: size(260, 170, 160),
+      mountedMassKg: 0.6,
+      partsAtRisk: "Lower edge",
+      preparedOn: "2016-12-02",
+      acquiredOn: "2017-01-09",
+      publishable: true,
+    },
+    {
+      cost: { euros: 2_200, basis: "preparation cost", day: -430 },
+      place: "H-DRY.8",
+      donors: ["fir"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "left",
+          "hilum-of-lung oblique-fissure-of-lung costal-surface-of-lung mediastinal-surface-of-lung cardiac-impression-of-lung pulmonary-ligament apex-of-lung base-of-lung",
+        ),
+        ...see(
+          "fully exposed",
+          "median",
+          `superior-lobe-of-left-lung inferior-lobe-of-left-lung lingula-of-left-lung cardiac-notch-of-left-lung
+          left-pulmonary-artery left-superior-pulmonary-vein left-inferior-pulmonary-vein left-main-bronchus`,
+        ),
+        ...see("partly exposed", "left", "bronchopulmonary-lymph-nodes bronchial-branches-of-thoracic-aorta"),
+      ],
+      steps: [
+        step("fixation", "2016-01-18", "2016-05-09"),
+        step("impregnation", "2016-06-13", "2016-07-22"),
+        step("curing", "2016-07-25", "2016-12-02"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2012.0008",
+    "Thoracic wall from within, intercostal spaces",
+    "Paries thoracis",
+    {
+      kind: "body region",
+      preparation: "silicone-impregnated",
+      side: "right",
+      use: "viewing only",
+      sex: "male",
+      ageBand: "70–79",
+      size: size(320, 280, 110),
+      massKg: 2.7,
+      mountedSize: size(350, 310, 360),
+      mountedMassKg: 4,
+      partsAtRisk: "Intercostal nerves of the third to fifth space",
+      preparedOn: "2012-03-30",
+      acquiredOn: "2012-04-23",
+      components: parts("stand"),
+    },
+    {
+      cost: { euros: 7_000, basis: "preparation cost", day: -780 },
+      place: "H-DRY.8",
+      donors: ["elm"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "right",
+          `intercostal-space external-intercostal-muscle internal-intercostal-muscle innermost-intercostal-muscle
+          intercostal-nerve posterior-intercostal-arteries posterior-intercostal-veins internal-thoracic-artery
+          internal-thoracic-vein transversus-thoracis costal-cartilage costal-groove musculophrenic-artery
+          thoracic-sympathetic-trunk greater-splanchnic-nerve`,
+        ),
+        ...see("partly exposed", "median", "sternum azygos-vein endothoracic-fascia"),
+        ...see(
+          "partly exposed",
+          "right",
+          "parietal-pleura parasternal-lymph-nodes rami-communicantes-of-thoracic-nerves",
+        ),
+      ],
+      steps: [
+        step("fixation", "2010-10-04", "2011-03-21"),
+        step("dissection", "2011-03-28", "2011-09-16"),
+        step("impregnation", "2011-10-10", "2011-11-25"),
+        step("curing", "2011-11-28", "2012-03-30"),
+      ],
+    },
+  ),
+  specimen(
+    "AN 2020.0033",
+    "Diaphragm from below with its openings",
+    "Diaphragma",
+    {
+      kind: "organ",
+      preparation: "silicone-impregnated",
+      side: "both",
+      use: "viewing only",
+      sex: "female",
+      ageBand: "60–69",
+      pose: "domed, on a moulded former",
+      size: size(290, 230, 140),
+      massKg: 0.7,
+      mountedSize: size(310, 260, 260),
+      mountedMassKg: 2.1,
+      partsAtRisk: "Thin muscle of the left dome",
+      preparedOn: "2020-05-29",
+      acquiredOn: "2020-06-22",
+      publishable: true,
+      components: parts("former of foam"),
+    },
+    {
+      cost: { euros: 4_100, basis: "preparation cost", day: -290 },
+      place: "H-DRY.8",
+      donors: ["willow"],
+      shows: [
+        ...see(
+          "fully exposed",
+          "median",
+          `diaphragm central-tendon-of-diaphragm caval-opening oesophageal-hiatus aortic-hiatus right-crus-of-diaphragm
+          left-crus-of-diaphragm median-arcuate-ligament`,
+        ),
+        ...see(
+          "fully exposed",
+          "both",
+          "medial-arcuate-ligament lateral-arcuate-ligament costal-part-of-diaphragm inferior-phrenic-artery",
+        ),
+        ...see("partly exposed", "median", "inferior-vena-cava abdominal-part-of-oesophagus abdominal-aorta"),
+        ...see("partly exposed", "both", "phrenic-nerve psoas-major quadratus-lumborum"),
+      ],
+      steps: [
+        step("fixation", "2019-01-21", "2019-06-10"),
+        step("dissection", "2019-06-17", "2019-08-30"),
+        step("impregnation", "2019-09-16", "2019-10-18"),
+        step("positioning", "2019-10-21", "2019-10-25"),
+        step("curing", "2019-10-28", "2020-05-29"),
+      ],
+    },
+  ),
+];
