@@ -45,7 +45,8 @@ if (name === undefined || !/^[a-z0-9]+([_-][a-z0-9]+)*$/.test(name)) {
   process.stderr.write(
     "Name the migration by what it does: npx tsx prisma/make-migration.ts add-crate-seals\n",
   );
-  process.exitCode = 1;
-} else {
-  process.stdout.write(`${await makeMigration(name)}\n`);
+  process.exit(1);
 }
+const outcome = await makeMigration(name);
+// The engine's wait for its lock leaves a timer of ten seconds behind.
+process.stdout.write(`${outcome}\n`, () => process.exit(0));

@@ -9,6 +9,7 @@
 import "../app/_server/launch/node-version.mjs";
 import fs from "node:fs";
 import path from "node:path";
+import { pathToFileURL } from "node:url";
 import { install } from "../app/_server/launch/install.mjs";
 import { inProject, installed } from "../app/_server/launch/project.mjs";
 import { explain, Halt, Interrupted, say, step, stopwatch } from "../app/_server/launch/report.mjs";
@@ -126,10 +127,12 @@ async function browserIn(folder, program, files) {
     DATABASE_URL: cluster.url(databaseName),
     ANATHECA_SECRET: sessionSecret(folder),
     ANATHECA_URL: `http://localhost:${port}`,
+    ANATHECA_TEST_CLOCK: path.join(folder, "hours-ahead"),
   };
+  const movable = { NODE_OPTIONS: `--import=${pathToFileURL(inProject("tests/support/movable-clock.mjs"))}` };
   await prepareEmbedded(folder, cluster, env, { demo: true, empty: false });
   const server = await step("Starting the server", () =>
-    serve({ port, host: "127.0.0.1", env, speaks: false }),
+    serve({ port, host: "127.0.0.1", env: { ...env, ...movable }, speaks: false }),
   );
   try {
     const results = path.join(folder, "browser.json");

@@ -1,7 +1,7 @@
 /** The frame for everyone who is signed in; each sees the places that are theirs. */
 import type { ReactNode } from "react";
 import { type Place, Shell } from "#app/_parts/shell.tsx";
-import { requireViewer } from "#app/_server/viewer.ts";
+import { currentViewer } from "#app/_server/viewer.ts";
 import { placeWords } from "#app/_words/en/places.ts";
 import { shellWords } from "#app/_words/en/shell.ts";
 import { signOut } from "#app/sign-in/actions.ts";
@@ -33,7 +33,9 @@ function placesOf(viewer: Viewer): Place[] {
 }
 
 export default async function SignedInLayout({ children }: { children: ReactNode }) {
-  const viewer = await requireViewer();
+  const viewer = await currentViewer();
+  // Each page sends a stranger to the sign-in page itself, because it knows its own address to come back to.
+  if (!viewer) return children;
   return (
     <Shell
       places={placesOf(viewer)}

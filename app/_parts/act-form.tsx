@@ -5,7 +5,7 @@
 "use client";
 
 import type { ReactNode } from "react";
-import { type FormAction, ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { FormActions } from "#app/_parts/fields.tsx";
 
 export function ActForm({

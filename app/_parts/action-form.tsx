@@ -21,7 +21,7 @@ export function ActionForm({
   action: FormAction;
   children: ReactNode | ((state: FormState, pending: boolean) => ReactNode);
   label: string;
-  className?: string;
+  className?: string | undefined;
 }) {
   const [state, send, pending] = useActionState(action, idle);
   return (

@@ -4,10 +4,10 @@
  * prints open or closed as it stands.
  */
 import Link from "next/link";
-import type { ReactNode } from "react";
+import { Fragment, type ReactNode } from "react";
 import styles from "#app/_parts/happened.module.css";
 import { auditWords as words } from "#app/_words/en/audit.ts";
-import { formatDate, formatMoment, formatNumber } from "#app/_words/format.ts";
+import { formatDate, formatExact, formatMoment } from "#app/_words/format.ts";
 import { wordsOfName } from "#app/_words/names.ts";
 import { type Change, deedsOf, type RecordKey } from "#lib/desk/audit-entry.ts";
 import type { HappenedEntry } from "#lib/desk/queries/happened.ts";
@@ -33,7 +33,7 @@ function hrefOf(record: RecordKey): string {
 function textOf(value: unknown): string {
   if (value === null || value === undefined || value === "") return words.empty;
   if (typeof value === "boolean") return value ? words.yes : words.no;
-  if (typeof value === "number") return formatNumber(value);
+  if (typeof value === "number") return formatExact(value);
   if (Array.isArray(value)) {
     if (value.length === 0) return words.empty;
     const plain = value.every((each) => typeof each === "string" || typeof each === "number");
@@ -69,10 +69,18 @@ function Difference({ change, operation }: { change: Change; operation: Happened
   );
 }
 
+/** That a row belongs to its record is said by the deed already. */
+function newsOf({ changes, recordName, operation }: HappenedEntry): Change[] {
+  const named = (change: Change) => (operation === "delete" ? change.before : change.after);
+  return changes.filter((change) => recordName === null || named(change) !== recordName);
+}
+
 function Changes({ entry }: { entry: HappenedEntry }) {
-  const list = (
+  const news = newsOf(entry);
+  if (entry.changes.length === 0) return <span className="quiet">{words.noValues}</span>;
+  return (
     <dl className={styles.changes}>
-      {entry.changes.map((change) => (
+      {news.map((change) => (
         <div key={change.field}>
           <dt>{fieldWords(change.field)}</dt>
           <dd>
@@ -82,47 +90,70 @@ function Changes({ entry }: { entry: HappenedEntry }) {
       ))}
     </dl>
   );
-  if (entry.changes.length === 0) return <span className="quiet">{words.noValues}</span>;
-  if (entry.changes.length <= readAtAGlance) return list;
-  return (
-    <details>
-      <summary>
-        {entry.changes.length} {words.fields}
-      </summary>
-      {list}
-    </details>
-  );
 }
 
-function RowChanged({ entry, linked }: { entry: HappenedEntry; linked: boolean }) {
-  const table = words.tables[entry.tableName as keyof typeof words.tables] ?? entry.tableName;
-  const name = entry.label ?? entry.recordName;
-  const belongs = entry.label !== null && entry.recordName !== null && entry.recordName !== entry.label;
+function tableWords(table: string): string {
+  return words.tables[table as keyof typeof words.tables] ?? table;
+}
+
+/** One row: what happened to it, its name among the rows of the deed, and what changed. */
+function RowChanged({ entry }: { entry: HappenedEntry }) {
   return (
     <li>
       <p className={styles.row}>
-        {words.operations[entry.operation]}: {table}
-        {name && (
-          <>
-            {" "}
-            <b>{linked && entry.record ? <Link href={hrefOf(entry.record)}>{name}</Link> : name}</b>
-          </>
-        )}
-        {belongs && <span className="quiet"> ({entry.recordName})</span>}
+        {words.operations[entry.operation]}: {tableWords(entry.tableName)}{" "}
+        {entry.label && entry.label !== entry.recordName && <b>{entry.label}</b>}
       </p>
       <Changes entry={entry} />
     </li>
   );
 }
 
-function folded(rows: readonly ReactNode[]): ReactNode {
-  if (rows.length <= readAtAGlance) return <ul className={styles.rows}>{rows}</ul>;
+/** The records that a deed touched, each once. */
+function Records({ entries, linked }: { entries: readonly HappenedEntry[]; linked: boolean }) {
+  const records = new Map<string, { name: string; href: string }>();
+  for (const { record, recordName, label } of entries) {
+    const name = recordName ?? label;
+    if (record && name) records.set(`${record.kind} ${record.key}`, { name, href: hrefOf(record) });
+  }
+  const shown = [...records].slice(0, readAtAGlance);
+  return (
+    <>
+      {shown.map(([key, { name, href }], place) => (
+        <Fragment key={key}>
+          {place > 0 && ", "}
+          {linked ? <Link href={href}>{name}</Link> : name}
+        </Fragment>
+      ))}
+      {records.size > shown.length && ` ${words.andMore(records.size - shown.length)}`}
+    </>
+  );
+}
+
+/** What a folded deed holds: each kind of row with its number. */
+function contentsOf(entries: readonly HappenedEntry[]): string {
+  const counts = new Map<string, number>();
+  for (const { tableName, operation } of entries) {
+    const what = `${tableWords(tableName)} ${words.operations[operation]}`;
+    counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  return [...counts].map(([what, count]) => (count > 1 ? `${what} × ${count}` : what)).join(", ");
+}
+
+function Rows({ entries }: { entries: readonly HappenedEntry[] }) {
+  const rows = (
+    <ul className={styles.rows}>
+      {entries.map((entry) => (
+        <RowChanged key={entry.id} entry={entry} />
+      ))}
+    </ul>
+  );
+  const lines = entries.reduce((sum, { changes }) => sum + Math.max(changes.length, 1), 0);
+  if (lines <= readAtAGlance) return rows;
   return (
     <details>
-      <summary>
-        {rows.length} {words.rows}
-      </summary>
-      <ul className={styles.rows}>{rows}</ul>
+      <summary>{contentsOf(entries)}</summary>
+      {rows}
     </details>
   );
 }
@@ -145,16 +176,15 @@ export function Happened({
     <ol className={styles.deeds}>
       {deedsOf(entries).map((deed) => (
         <li key={deed.key}>
-          <div className={styles.deed}>
-            <p>
-              <b>{words.acts[deed.act] ?? deed.act}</b>
-            </p>
-            <p className="quiet small">
-              {deed.entries[0]?.by}, <time dateTime={deed.at.toISOString()}>{formatMoment(deed.at)}</time>
-            </p>
-          </div>
+          <p className={styles.when}>
+            <time dateTime={deed.at.toISOString()}>{formatMoment(deed.at)}</time>
+            <span className="quiet">{deed.entries[0]?.by}</span>
+          </p>
           <div>
-            {folded(deed.entries.map((entry) => <RowChanged key={entry.id} entry={entry} linked={linked} />))}
+            <p className={styles.row}>
+              <b>{words.acts[deed.act] ?? deed.act}</b> <Records entries={deed.entries} linked={linked} />
+            </p>
+            <Rows entries={deed.entries} />
           </div>
         </li>
       ))}

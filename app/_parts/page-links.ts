@@ -5,11 +5,20 @@
 
 export type Search = Readonly<Record<string, string | string[] | undefined>>;
 
-/** The first value of a parameter; an empty field of a form counts as none. */
+/** The first value of a parameter without control characters; an empty field of a form counts as none. */
 export function parameterOf(search: Search, name: string): string | undefined {
   const value = search[name];
-  const first = Array.isArray(value) ? value[0] : value;
+  const first = (Array.isArray(value) ? value[0] : value)?.replace(/\p{Cc}/gu, "");
   return first === undefined || first.trim() === "" ? undefined : first;
+}
+
+/** The address of the page that is asked for, with all that was asked of it. */
+export function sameAddress(path: string, search: Search): string {
+  const query = new URLSearchParams();
+  for (const [name, value] of Object.entries(search))
+    for (const each of Array.isArray(value) ? value : [value]) if (each) query.append(name, each);
+  const text = query.toString();
+  return text === "" ? path : `${path}?${text}`;
 }
 
 /** Deeper ways back start from the first page again. */

@@ -48,6 +48,8 @@ export function useRecordForm<Values extends FieldValues>(
     resolver: (values, context, options) => zodResolver(schema)(tidy(values), context, options),
     defaultValues: start as DefaultValues<Values>,
     mode: "onTouched",
+    // A sentence that appears as a field is left would move what is being pressed at that moment.
+    delayError: 300,
   });
 
   useEffect(() => {

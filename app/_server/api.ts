@@ -44,15 +44,30 @@ export async function readBody(request: Request): Promise<unknown> {
   const origin = request.headers.get("origin");
   if (origin !== null && origin !== new URL(readConfig().url).origin)
     throw new Refusal("forbidden", "api.foreign-origin");
-  if (Number(request.headers.get("content-length") ?? "0") > mostBytes)
-    throw new Refusal("invalid", "api.too-large");
-  const text = await request.text();
-  if (text.length > mostBytes) throw new Refusal("invalid", "api.too-large");
+  const content = await readAtMost(mostBytes, request);
   try {
-    return JSON.parse(text);
+    return JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(content));
   } catch {
     throw new Refusal("invalid", "api.not-json");
   }
+}
+
+/** The bytes of a body; what is longer is refused as soon as that shows, whatever length it states. */
+async function readAtMost(most: number, request: Request): Promise<Uint8Array> {
+  const stated = Number(request.headers.get("content-length") ?? "0");
+  const chunks: Uint8Array[] = [];
+  let bytes = 0;
+  const reader = request.body?.getReader();
+  while (reader && !(stated > most)) {
+    const { done, value } = await reader.read();
+    if (done) return Buffer.concat(chunks);
+    bytes += value.byteLength;
+    if (bytes > most) break;
+    chunks.push(value);
+  }
+  await reader?.cancel();
+  if (!reader) return new Uint8Array();
+  throw new Refusal("invalid", "api.too-large");
 }
 
 export function idempotencyKey(request: Request): { idempotencyKey?: string } {

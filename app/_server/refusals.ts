@@ -5,17 +5,19 @@
  */
 import "server-only";
 import { notFound } from "next/navigation";
-import type { FormState } from "#app/_parts/form-state.ts";
+import type { FormIssue, FormState } from "#app/_parts/form-state.ts";
 import { sentence, sentenceForIssue } from "#app/_words/sentences.ts";
 import { Refusal, type RefusalKind } from "#lib/platform/refusal.ts";
 
-export function formStateOf(refusal: Refusal): FormState {
+function refusalWords(refusal: Refusal): { message: string; issues: FormIssue[] } {
   return {
-    state: "refused",
-    kind: refusal.kind,
     message: sentence(refusal.reason, refusal.parameters),
     issues: refusal.issues.map((issue) => ({ path: issue.path, message: sentenceForIssue(issue.message) })),
   };
+}
+
+export function formStateOf(refusal: Refusal): FormState {
+  return { state: "refused", kind: refusal.kind, ...refusalWords(refusal) };
 }
 
 /** Runs what a page reads: what is not there and what is not theirs is the same page. */
@@ -32,6 +34,19 @@ export async function orNotFound<Result>(read: () => Promise<Result>): Promise<R
   }
 }
 
+/** Runs what a search asks for; a search that cannot be answered says why, on its own page. */
+export async function orRefused<Result>(
+  read: () => Promise<Result>,
+): Promise<{ found: Result; refused: null } | { found: null; refused: readonly string[] }> {
+  try {
+    return { found: await read(), refused: null };
+  } catch (error) {
+    if (!(error instanceof Refusal) || error.kind !== "invalid") throw error;
+    const { message, issues } = refusalWords(error);
+    return { found: null, refused: issues.length > 0 ? issues.map((issue) => issue.message) : [message] };
+  }
+}
+
 const statusOf: Record<RefusalKind, number> = {
   invalid: 422,
   unauthenticated: 401,
@@ -42,15 +57,7 @@ const statusOf: Record<RefusalKind, number> = {
 
 /** The API's answer to a refusal; a forbidden thing does not exist. */
 export function refusalResponse(refusal: Refusal): Response {
-  const hidden = refusal.kind === "forbidden";
-  const body = {
-    error: {
-      code: hidden ? "record.not-found" : refusal.reason,
-      message: hidden ? sentence("record.not-found", {}) : sentence(refusal.reason, refusal.parameters),
-      issues: hidden
-        ? []
-        : refusal.issues.map((issue) => ({ path: issue.path, message: sentenceForIssue(issue.message) })),
-    },
-  };
+  const shown = refusal.kind === "forbidden" ? new Refusal("not-found", "record.not-found") : refusal;
+  const body = { error: { code: shown.reason, ...refusalWords(shown) } };
   return Response.json(body, { status: statusOf[refusal.kind] });
 }

@@ -32,6 +32,19 @@ export function formatRange(startsOn: string, endsOn: string): string {
   return `${formatDate(startsOn)} to ${dayFormat.format(last)}`;
 }
 
+const shortDayFormat = new Intl.DateTimeFormat(locale, {
+  day: "numeric",
+  month: "short",
+  year: "numeric",
+  timeZone: "UTC",
+});
+
+/** A half-open range as its first and last day, for a row of a list. */
+export function formatRangeShort(startsOn: string, endsOn: string): string {
+  const day = (moment: number) => shortDayFormat.format(moment).replace("Sept", "Sep");
+  return `${day(Date.parse(`${startsOn}T00:00:00Z`))} – ${day(Date.parse(`${endsOn}T00:00:00Z`) - 86_400_000)}`;
+}
+
 /** @param money whole minor units and an ISO 4217 code */
 export function formatMoney(money: { minor: number; currency: string }): string {
   const digits = new Intl.NumberFormat(locale, {

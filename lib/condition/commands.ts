@@ -54,6 +54,7 @@ export const recordCheck = command(
     await work.transaction.conditionCheck.create({
       data: {
         id,
+        recordedAt: work.now,
         specimenId,
         loanId,
         occasion,

@@ -4,7 +4,7 @@
  * itself would. A table that is not listed here is shown to nobody, and the sealed
  * record leaves no values in the audit at all.
  *
- * Entries that one act wrote in one go are one deed.
+ * Entries that one act wrote in one transaction are one deed.
  */
 import { maySee, type Sight } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
@@ -17,6 +17,8 @@ export type Row = Readonly<Record<string, unknown>>;
 
 export type StoredEntry = {
   id: string;
+  /** The transaction that wrote it, as the database names it; entries of one act share it. */
+  transaction: string;
   at: Date;
   actor: string;
   act: string;
@@ -133,7 +135,10 @@ export function labelOf({ before, after }: Pick<StoredEntry, "before" | "after">
   return null;
 }
 
-/** Columns that changed, the naming ones first, then by name; the row's own id is no news. */
+/** Columns that change with every write, or never, and tell a reader nothing. */
+const bookkeeping = new Set(["id", "version", "sequence"]);
+
+/** Columns that changed, the naming ones first, then by name. */
 export function changesOf(
   entry: Pick<StoredEntry, "tableName" | "before" | "after">,
   viewer: Viewer,
@@ -146,7 +151,7 @@ export function changesOf(
     return place < 0 ? namingColumns.length : place;
   };
   return [...new Set([...before.keys(), ...after.keys()])]
-    .filter((field) => field !== "id" && !sameValue(before.get(field), after.get(field)))
+    .filter((field) => !bookkeeping.has(field) && !sameValue(before.get(field), after.get(field)))
     .sort((first, second) => order(first) - order(second) || (first < second ? -1 : 1))
     .map((field) => {
       const sight = guarded[field.split(".")[0] ?? field];
@@ -197,28 +202,28 @@ export function recordOf(
   return null;
 }
 
-/** What one act wrote in one go. */
+/** What one act wrote in one transaction. */
 export type Deed<Entry> = { key: string; at: Date; actor: string; act: string; entries: Entry[] };
 
-const longestPauseMs = 2_000;
+/** After a restore the database may name many transactions alike; an act is never longer than this. */
+const longestActMs = 60_000;
 
-/** Neighbours by the same person and the same act, with no pause between them, are one deed. */
-export function deedsOf<Entry extends Pick<StoredEntry, "id" | "at" | "actor" | "act">>(
+/** Neighbours by the same person, act and transaction are one deed. */
+export function deedsOf<Entry extends Pick<StoredEntry, "id" | "transaction" | "at" | "actor" | "act">>(
   entries: readonly Entry[],
 ): Deed<Entry>[] {
   const deeds: Deed<Entry>[] = [];
-  let last: Entry | undefined;
   for (const entry of entries) {
     const deed = deeds.at(-1);
+    const first = deed?.entries[0];
     const goesOn =
-      deed !== undefined &&
-      last !== undefined &&
-      deed.actor === entry.actor &&
-      deed.act === entry.act &&
-      Math.abs(last.at.getTime() - entry.at.getTime()) <= longestPauseMs;
-    if (goesOn) deed.entries.push(entry);
+      first !== undefined &&
+      first.actor === entry.actor &&
+      first.act === entry.act &&
+      first.transaction === entry.transaction &&
+      Math.abs(first.at.getTime() - entry.at.getTime()) <= longestActMs;
+    if (deed && goesOn) deed.entries.push(entry);
     else deeds.push({ key: entry.id, at: entry.at, actor: entry.actor, act: entry.act, entries: [entry] });
-    last = entry;
   }
   return deeds;
 }

@@ -1,7 +1,7 @@
 /**
- * What nobody has stated about a venue, and how its licences stand on a day. A
- * lender cannot take a fact that is missing for a good one, so each is worth a
- * question before the next loan.
+ * What nobody has stated about a venue, and how a paper of an authority stands on
+ * a day. A lender cannot take a fact that is missing for a good one, so each is
+ * worth a question before the next loan.
  */
 import type { Licence, VenueFacts } from "#lib/people/schema.ts";
 import type { DateText } from "#lib/platform/dates.ts";
@@ -34,14 +34,14 @@ export function unstatedFacts(venue: Omit<VenueFacts, "id">): (FacilityFact | "p
   ];
 }
 
-export const licenceStates = ["valid", "not yet valid", "lapsed", "no end stated"] as const;
-export type LicenceState = (typeof licenceStates)[number];
+export const paperStates = ["valid", "not yet valid", "lapsed", "no end stated"] as const;
+export type PaperState = (typeof paperStates)[number];
 
-/** A licence is valid through the day it names as its last. */
-export function licenceStateOn(
+/** A licence or permit is valid through the day it names as its last. */
+export function paperStateOn(
   { validFrom, validUntil }: Pick<Licence, "validFrom" | "validUntil">,
   day: DateText,
-): LicenceState {
+): PaperState {
   if (validUntil !== null && validUntil < day) return "lapsed";
   if (validFrom !== null && validFrom > day) return "not yet valid";
   return validUntil === null ? "no end stated" : "valid";

@@ -7,7 +7,9 @@
 import { z } from "zod";
 
 /** A calendar date that exists, in a year that the trade can mean. */
-export const DateText = z.iso.date().refine((text) => text >= "1500-01-01" && text < "2500-01-01", "date.year");
+export const DateText = z.iso
+  .date()
+  .refine((text) => text >= "1500-01-01" && text < "2500-01-01", "date.year");
 export type DateText = z.infer<typeof DateText>;
 
 const dayMs = 86_400_000;

@@ -38,6 +38,7 @@ const constraintReasons: Record<string, string> = {
   institution_name_key: "institution.name-taken",
   venue_institution_id_name_key: "venue.name-taken",
   account_email_key: "account.email-taken",
+  auth_user_email_key: "account.email-taken",
   signature_agreement_id_party_key: "agreement.already-signed",
   agreement_loan_id_version_key: "agreement.version-taken",
   custody_event_specimen_id_sequence_key: "custody.broken-chain",

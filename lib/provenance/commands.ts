@@ -25,10 +25,13 @@ import {
 const drawsBeforeGivingUp = 20;
 
 /** @returns the new donor's code */
-export const registerDonor = command("registerDonor", z.object({}), async ({ transaction }) => {
+export const registerDonor = command("registerDonor", z.object({}), async ({ transaction, now }) => {
   for (let draws = 0; draws < drawsBeforeGivingUp; draws += 1) {
     const code = donorCode(randomInt);
-    const made = await transaction.donor.createMany({ data: [{ code }], skipDuplicates: true });
+    const made = await transaction.donor.createMany({
+      data: [{ code, recordedAt: now }],
+      skipDuplicates: true,
+    });
     if (made.count === 1) return code;
   }
   throw new Refusal("conflict", "donor.no-code-left");

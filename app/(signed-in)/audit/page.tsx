@@ -4,7 +4,7 @@ import Link from "next/link";
 import { EmptyState } from "#app/_parts/data-table.tsx";
 import { FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
 import { Happened } from "#app/_parts/happened.tsx";
-import { pageLinks, parameterOf, type Search } from "#app/_parts/page-links.ts";
+import { pageLinks, parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { Pager } from "#app/_parts/pager.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
@@ -17,8 +17,8 @@ export const metadata: Metadata = { title: words.title };
 const entriesOnAPage = 100;
 
 export default async function AuditPage({ searchParams }: { searchParams: Promise<Search> }) {
-  const viewer = await requireViewer("/audit");
   const search = await searchParams;
+  const viewer = await requireViewer(sameAddress("/audit", search));
   const tableName = parameterOf(search, "tableName");
   const rowKey = parameterOf(search, "rowKey");
   const actor = parameterOf(search, "actor");
@@ -34,7 +34,7 @@ export default async function AuditPage({ searchParams }: { searchParams: Promis
       <Masthead title={words.title} />
       <p>{words.about}</p>
       <search className="no-print">
-        <form action="/audit" aria-label={words.filter}>
+        <form action="/audit" aria-label={words.filter} key={JSON.stringify(search)}>
           <FieldGrid>
             <TextField
               label={words.rowKey}

@@ -4,7 +4,7 @@ import Link from "next/link";
 import { ActionForm } from "#app/_parts/action-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
-import { pageLinks, parameterOf, type Search } from "#app/_parts/page-links.ts";
+import { pageLinks, parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { Pager } from "#app/_parts/pager.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
@@ -20,8 +20,8 @@ export const metadata: Metadata = { title: words.title };
 const rowsOnAPage = 100;
 
 export default async function DonorsPage({ searchParams }: { searchParams: Promise<Search> }) {
-  const viewer = await requireViewer("/donors");
   const search = await searchParams;
+  const viewer = await requireViewer(sameAddress("/donors", search));
   const { rows, next } = await orNotFound(() =>
     listDonors(viewer, { after: parameterOf(search, "after") ?? null, limit: rowsOnAPage }),
   );

@@ -33,6 +33,6 @@ async function addressOf(viewer: Viewer, text: string): Promise<string> {
 
 export async function GET(request: Request): Promise<never> {
   const text = (new URL(request.url).searchParams.get("q") ?? "").trim().slice(0, 200);
-  const viewer = await requireViewer();
+  const viewer = await requireViewer(`/go?q=${encodeURIComponent(text)}`);
   redirect(text === "" ? "/specimens" : await addressOf(viewer, text));
 }

@@ -3,6 +3,7 @@ import Link from "next/link";
 import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
 import { parameterOf, type Search } from "#app/_parts/page-links.ts";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { loanPhases } from "#lib/loans/queries/list-loans.ts";
 
 export function LoanFilterForm({
@@ -14,7 +15,7 @@ export function LoanFilterForm({
 }) {
   const filtered = ["q", "phase", "borrower", "overdue"].some((name) => parameterOf(search, name));
   return (
-    <form action="/loans" className="no-print" aria-label={words.find}>
+    <form action="/loans" className={`no-print ${styles.filter}`} aria-label={words.find}>
       <FieldGrid>
         <TextField label={words.search} name="q" defaultValue={parameterOf(search, "q")} />
         <SelectField
@@ -34,18 +35,20 @@ export function LoanFilterForm({
           />
         )}
       </FieldGrid>
-      <CheckField
-        label={words.onlyOverdue}
-        name="overdue"
-        value="yes"
-        defaultChecked={parameterOf(search, "overdue") !== undefined}
-      />
-      <FormActions>
-        <button type="submit" className="outline">
-          {words.find}
-        </button>
-        {filtered && <Link href="/loans">{words.clear}</Link>}
-      </FormActions>
+      <div className={styles.row}>
+        <CheckField
+          label={words.onlyOverdue}
+          name="overdue"
+          value="yes"
+          defaultChecked={parameterOf(search, "overdue") !== undefined}
+        />
+        <FormActions>
+          <button type="submit" className="outline">
+            {words.find}
+          </button>
+          {filtered && <Link href="/loans">{words.clear}</Link>}
+        </FormActions>
+      </div>
     </form>
   );
 }

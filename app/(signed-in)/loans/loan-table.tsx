@@ -2,9 +2,9 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import { DataTable } from "#app/_parts/data-table.tsx";
-import { Period } from "#app/_parts/figures.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
+import { formatRangeShort } from "#app/_words/format.ts";
 import type { LoanListRow } from "#lib/loans/queries/list-loans.ts";
 
 /** What is late or lost stands out; everything else is a plain word. */
@@ -56,7 +56,9 @@ export function LoanTable({
         {
           key: "days",
           label: words.days,
-          cell: (row) => <Period startsOn={row.startsOn} endsOn={row.endsOn} />,
+          cell: (row) => (
+            <span style={{ whiteSpace: "nowrap" }}>{formatRangeShort(row.startsOn, row.endsOn)}</span>
+          ),
         },
         { key: "specimens", label: words.specimens, right: true, cell: (row) => row.specimens },
         { key: "state", label: words.state, cell: (row) => <LoanStateMark row={row} /> },

@@ -29,7 +29,9 @@ export default async function LoansPage({ searchParams }: { searchParams: Promis
     overdue: parameterOf(search, "overdue") !== undefined,
     text: (parameterOf(search, "q") ?? "").slice(0, 120),
   };
-  const list = await orNotFound(() => listLoans(viewer, filter, { after: parameterOf(search, "after") ?? null }));
+  const list = await orNotFound(() =>
+    listLoans(viewer, filter, { after: parameterOf(search, "after") ?? null }),
+  );
   const borrowers = maySee(viewer, "institutions")
     ? (await listInstitutions(viewer)).filter((row) => row.kind !== "centre")
     : [];

@@ -27,14 +27,22 @@ export async function noteOnSlip(_before: FormState, fields: FormData): Promise<
   return await runAction(async (viewer) => {
     const specimenId = textIn(fields, "specimenId");
     const seriesId = textIn(fields, "seriesId");
-    const added = await note(viewer, specimenId === "" ? [] : [specimenId], seriesId === "" ? null : seriesId);
+    const added = await note(
+      viewer,
+      specimenId === "" ? [] : [specimenId],
+      seriesId === "" ? null : seriesId,
+    );
     revalidatePath("/slip");
     if (added === 0) return { message: words.notedAlready };
     return { message: added === 1 ? words.noted : words.notedMany(added) };
   });
 }
 
-export async function takeOffSlip(loanId: string, specimenId: string, _before: FormState): Promise<FormState> {
+export async function takeOffSlip(
+  loanId: string,
+  specimenId: string,
+  _before: FormState,
+): Promise<FormState> {
   return await runAction(async (viewer) => {
     await removeSpecimen(viewer, { loanId, specimenId });
     revalidatePath("/slip");

@@ -43,7 +43,9 @@ export function CoverFields({
     setCurrency(nextCurrency);
     field.onChange(readCover(nextAmount, nextCurrency));
   };
-  const shown = isTyped ? { amount, currency } : { amount: typedAmount(kept), currency: kept?.currency ?? usual };
+  const shown = isTyped
+    ? { amount, currency }
+    : { amount: typedAmount(kept), currency: kept?.currency ?? usual };
   return (
     <fieldset>
       <legend>{words.cover}</legend>

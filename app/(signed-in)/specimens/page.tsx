@@ -2,33 +2,35 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { Pager } from "#app/_parts/pager.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { Strip } from "#app/_parts/strip.tsx";
-import { orNotFound } from "#app/_server/refusals.ts";
+import { orRefused } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
-import {
-  pageAddress,
-  readFilter,
-  readPage,
-  type SearchFields,
-} from "#app/(signed-in)/specimens/search-fields.ts";
+import { pageAddress, readFields, readFilter, readPage } from "#app/(signed-in)/specimens/search-fields.ts";
 import { SlipButton } from "#app/(signed-in)/specimens/slip-button.tsx";
 import { SpecimenSearch } from "#app/(signed-in)/specimens/specimen-search.tsx";
 import { mayDo } from "#lib/people/permission.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { addDays } from "#lib/platform/dates.ts";
-import { listSpecimens, type SpecimenListRow } from "#lib/specimens/queries.ts";
+import { listSpecimens, type SpecimenList, type SpecimenListRow } from "#lib/specimens/queries.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
 
 export const metadata: Metadata = { title: words.specimens };
 
-export default async function SpecimensPage({ searchParams }: { searchParams: Promise<SearchFields> }) {
-  const viewer = await requireViewer("/specimens");
-  const fields = await searchParams;
-  const list = await orNotFound(() => listSpecimens(viewer, readFilter(fields), readPage(fields)));
+const nothing: SpecimenList = { rows: [], next: null, previous: null, meant: [] };
+
+export default async function SpecimensPage({ searchParams }: { searchParams: Promise<Search> }) {
+  const search = await searchParams;
+  const viewer = await requireViewer(sameAddress("/specimens", search));
+  const fields = readFields(search);
+  const { found, refused } = await orRefused(() =>
+    listSpecimens(viewer, readFilter(fields), readPage(fields)),
+  );
+  const list = found ?? nothing;
   const from = today();
   const until = addDays(from, 365);
   const free = await freePeriodsOf(
@@ -55,6 +57,11 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
         }
       />
       <SpecimenSearch fields={fields} />
+      {refused && (
+        <p role="alert" className="form-refused">
+          {refused.join(" ")}
+        </p>
+      )}
       {list.meant.length > 0 && (
         <p>
           {words.takenToMean}:{" "}
@@ -74,7 +81,7 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
         empty={
           <EmptyState
             action={
-              searched ? (
+              searched || refused ? (
                 <Link href="/specimens">{words.clear}</Link>
               ) : (
                 mayDo(viewer, "recordSpecimen") && (
@@ -85,7 +92,7 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
               )
             }
           >
-            {searched ? words.noneFound : words.noneYet}
+            {refused ? words.notSearched : searched ? words.noneFound : words.noneYet}
           </EmptyState>
         }
         columns={[

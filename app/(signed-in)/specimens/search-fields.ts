@@ -1,25 +1,34 @@
 /** Between the address of the list and what the catalogue is asked. */
 import type { z } from "zod";
+import { parameterOf, type Search } from "#app/_parts/page-links.ts";
 import type { SpecimenFilter, SpecimenPage } from "#lib/specimens/filter.ts";
 import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
 
-export type SearchFields = Partial<
-  Record<
-    | "q"
-    | "structure"
-    | "kind"
-    | "preparation"
-    | "use"
-    | "origin"
-    | "from"
-    | "until"
-    | "sheets"
-    | "implied"
-    | "after"
-    | "before",
-    string
-  >
->;
+const fieldNames = [
+  "q",
+  "structure",
+  "kind",
+  "preparation",
+  "use",
+  "origin",
+  "from",
+  "until",
+  "sheets",
+  "implied",
+  "after",
+  "before",
+] as const;
+export type SearchFields = Partial<Record<(typeof fieldNames)[number], string>>;
+
+/** One value for each field, whatever the address holds besides. */
+export function readFields(search: Search): SearchFields {
+  return Object.fromEntries(
+    fieldNames.flatMap((name) => {
+      const value = parameterOf(search, name);
+      return value === undefined ? [] : [[name, value]];
+    }),
+  );
+}
 
 const oneOf = <Value extends string>(values: readonly Value[], text: string | undefined): Value | undefined =>
   values.find((value) => value === text);
@@ -34,7 +43,8 @@ export function readFilter(fields: SearchFields): z.input<typeof SpecimenFilter>
     preparation: oneOf(preparations, preparation),
     use: oneOf(uses, use),
     human: origin === "human" ? true : origin === "animal" ? false : undefined,
-    ...(from && until ? { freeFrom: from, freeUntil: until } : {}),
+    freeFrom: from || undefined,
+    freeUntil: until || undefined,
   };
   const given = Object.fromEntries(Object.entries(chosen).filter(([, value]) => value !== undefined));
   return {

@@ -8,7 +8,8 @@ import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
 export function SpecimenSearch({ fields }: { fields: SearchFields }) {
   return (
     <search className="no-print">
-      <form action="/specimens">
+      {/* Other fields are another form: what was typed into the one before does not stay in it. */}
+      <form action="/specimens" key={JSON.stringify(fields)}>
         <TextField
           label={words.search}
           hint={words.searchHint}

@@ -133,6 +133,10 @@ const writeState = (cluster, text) =>
     client.query(`COMMENT ON DATABASE ${databaseName} IS ${client.escapeLiteral(text)}`),
   );
 
+/** @param {Cluster} cluster @param {string} setting */
+const alter = (cluster, setting) =>
+  withClient(cluster.url("postgres"), (client) => client.query(`ALTER DATABASE ${databaseName} ${setting}`));
+
 /**
  * Prepares the database that comes with the program, one start at a time.
  * @param {string} folder the data folder
@@ -169,7 +173,11 @@ async function prepare(cluster, env, wish) {
     return false;
   }
   if (before === null) await writeState(cluster, state.loading);
+  // Nobody waits for the disk at each of the many commits: what is cut short is loaded anew.
+  if (before === null) await alter(cluster, "SET synchronous_commit = off");
   await loadDemo(env);
+  await alter(cluster, "RESET synchronous_commit");
+  // This commit waits for the disk, and with it for all before it.
   await writeState(cluster, state.loaded);
   return true;
 }

@@ -83,7 +83,8 @@ async function npmCi() {
     offline
       ? "npm could not reach the package registry: check the network (or `npm config get registry`) and run the same command again."
       : "npm could not install the packages: mend what it says above, or remove the folder node_modules, and run the same command again.",
-    result.output,
+    // npm says what is wrong first and explains its own use afterwards.
+    result.output.split("\n").slice(0, 15).join("\n"),
   );
 }
 

@@ -26,6 +26,7 @@ export const catalogueWords = {
   side: "Side",
   shows: "Shows",
   free: "Free in the next year",
+  notSearched: "Nothing was looked for. Correct the search, or start from the whole catalogue.",
   noneFound: "Nothing in the catalogue answers this. Leave out a filter, or search for a larger region.",
   noneYet:
     "The catalogue is empty. A specimen needs a number, a title and what it is; everything else can follow.",

@@ -73,8 +73,10 @@ export const donorsWords = {
   disposition: "Final disposition",
   dispositionDue: "due by",
   withdrawal: "Withdrawal",
-  withdrawalReceived: "Received on",
-  withdrawalEffective: "Counts from",
+  withdrawalReceived: "Withdrawal received on",
+  withdrawalEffective: "Withdrawal counts from",
+  withdrawalState: (received: string, effective: string) =>
+    `A withdrawal was received on ${received}; it counts from ${effective}.`,
   withdrawAbout:
     "A withdrawal is not taken back by hand: only a form signed on or after its day takes its place. Specimens that are out are called home.",
   withdraw: "Record the withdrawal",

@@ -165,6 +165,7 @@ export const loanFindingWords = {
     "way-in.no-passages":
       "The venue has not described its way in. The crate is {lengthMm} × {widthMm} × {heightMm} mm, {grossMassKg} kg.",
     "way-in.size-not-known": "It has not been measured and weighed, so its crate is not known.",
+    "way-in.beyond-tables": "No crate of the tables takes it, so its crate has to be designed by hand.",
     "way-in.crate-holds": "A crate of the list protects it up to {peakG} G.",
     "way-in.no-cushion-holds": "No cushion of the list keeps shocks under {peakG} G.",
     "way-in.crate-topples": "Its crate is tall on a narrow base.",

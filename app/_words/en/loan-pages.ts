@@ -136,6 +136,7 @@ export const loanWords = {
     close: "Close",
   },
   count: (specimens: number) => (specimens === 1 ? "1 specimen" : `${specimens} specimens`),
+  moreSteps: (count: number) => (count === 1 ? "1 more of these." : `${count} more of these.`),
   // suitability
   notJudged: "Suitability is worked out once a specimen is on the loan.",
   allClear: "Every rule is clear for every specimen.",

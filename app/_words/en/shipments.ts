@@ -9,6 +9,7 @@ export const shipmentsWords = {
     "crate.nothing-to-pack": "There is nothing to pack.",
     "crate.size-not-known":
       "Nobody has measured and weighed {specimens}. Record size and mass, then plan the crates.",
+    "crate.beyond-tables": "No crate of the tables takes {specimens}. Have its crate designed by hand.",
     "crate.incomplete": "Crate {crate} is not complete: {specimens} is not in it.",
     "crate.holds-others": "Something is in crate {crate} that does not belong in it.",
     "crate.component-missing":
@@ -23,6 +24,10 @@ export const shipmentsWords = {
     "crate.count-incomplete": "Count everything that should be in it: {specimens} has not been counted.",
     "crate.counted-others": "Something was counted twice, or does not belong here.",
     "crate.position-taken": "Two specimens cannot have the same place in a crate.",
+    "transport.crate-beyond-table":
+      "No crate of the tables takes this ({contentsKg} kg, longest side {largestInnerMm} mm). Have the crate designed by hand.",
+    "transport.no-cushion-curve":
+      "These points make no cushion curve. Give at least three that rise and fall.",
     "carrier.not-under-way": "Crate {crate} is not with you. Ask the lending office.",
   },
 } as const;

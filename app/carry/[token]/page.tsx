@@ -7,6 +7,7 @@ import { notFound } from "next/navigation";
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
+import { OuterSides } from "#app/_parts/outer-sides.tsx";
 import { Masthead } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { carryWords as words } from "#app/_words/en/carry.ts";
@@ -30,7 +31,13 @@ function isUnderWay(crate: Crate, stageId: string): boolean {
   );
 }
 
-function Addresses({ view, centre }: { view: CarrierSheet; centre: { name: string; address: string; phone: string } }) {
+function Addresses({
+  view,
+  centre,
+}: {
+  view: CarrierSheet;
+  centre: { name: string; address: string; phone: string };
+}) {
   const house = (
     <>
       {centre.name}
@@ -113,10 +120,7 @@ export default async function CarryPage({ params }: { params: Promise<{ token: s
             key: "outer",
             label: words.outer,
             right: true,
-            cell: (crate) =>
-              [crate.outerLengthMm, crate.outerWidthMm, crate.outerHeightMm]
-                .map((side) => formatNumber(side))
-                .join(" × "),
+            cell: (crate) => <OuterSides crate={crate} />,
           },
           {
             key: "gross",

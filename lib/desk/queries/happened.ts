@@ -26,6 +26,8 @@ import { parseInput } from "#lib/platform/parse.ts";
 /** One changed row as the viewer may read it. */
 export type HappenedEntry = {
   id: string;
+  /** Entries of one act share it. */
+  transaction: string;
   at: Date;
   actor: string;
   /** The name of who acted; the account's id where the account is gone. */
@@ -43,10 +45,19 @@ export type HappenedEntry = {
 
 type AuditRow = Prisma.AuditEntryGetPayload<object>;
 
-function toStored(row: AuditRow): StoredEntry {
+/** Which transaction wrote each row; the database keeps it with the row, not in a column. */
+async function transactionsOf(rows: readonly AuditRow[]): Promise<Map<bigint, string>> {
+  if (rows.length === 0) return new Map();
+  const found = await database().$queryRaw<{ id: bigint; transaction: string }[]>`
+    SELECT id, xmin::text AS transaction FROM audit_entry WHERE id = ANY(${rows.map(({ id }) => id)})`;
+  return new Map(found.map(({ id, transaction }) => [id, transaction]));
+}
+
+function toStored(row: AuditRow, transaction: string): StoredEntry {
   return {
     ...row,
     id: String(row.id),
+    transaction,
     operation: row.operation as Operation,
     before: row.before as Row | null,
     after: row.after as Row | null,
@@ -113,8 +124,9 @@ async function namesOf(wanted: ReadonlyMap<Pointed, ReadonlySet<string>>): Promi
 }
 
 async function toEntries(rows: readonly AuditRow[], viewer: Viewer): Promise<HappenedEntry[]> {
+  const transactions = await transactionsOf(rows);
   const read = rows.map((row) => {
-    const entry = toStored(row);
+    const entry = toStored(row, transactions.get(row.id) ?? "");
     return { entry, record: recordOf(entry), changes: changesOf(entry, viewer) };
   });
   const wanted = new Map<Pointed, Set<string>>();
@@ -138,9 +150,10 @@ async function toEntries(rows: readonly AuditRow[], viewer: Viewer): Promise<Hap
     return { ...change, before: read(change.before), after: read(change.after) };
   };
   return read.map(({ entry, record, changes }) => {
-    const { id, at, actor, act, tableName, rowKey, operation } = entry;
+    const { id, transaction, at, actor, act, tableName, rowKey, operation } = entry;
     return {
       id,
+      transaction,
       at,
       actor,
       by: names.get(actor) ?? actor,
@@ -156,13 +169,21 @@ async function toEntries(rows: readonly AuditRow[], viewer: Viewer): Promise<Hap
   });
 }
 
+const words = (most: number) =>
+  z
+    .string()
+    .trim()
+    .max(most)
+    .regex(/^\P{Cc}*$/u)
+    .optional();
+
 /** What the audit is asked for. All of it is optional, none of it is trusted. */
 export const AuditFilter = z.object({
-  tableName: z.string().trim().max(60).optional(),
+  tableName: words(60),
   /** A row's key, or what people call the record: an accession number, a loan's number, a name. */
-  rowKey: z.string().trim().max(200).optional(),
+  rowKey: words(200),
   /** An account's id, or a part of the person's name or address. */
-  actor: z.string().trim().max(200).optional(),
+  actor: words(200),
 });
 export type AuditFilter = z.infer<typeof AuditFilter>;
 
@@ -175,21 +196,31 @@ const AuditPage = z.object({
 });
 export type AuditPage = z.infer<typeof AuditPage>;
 
-/** Keys of the rows that somebody may mean by a text. */
-async function keysMeantBy(viewer: Viewer, text: string): Promise<string[]> {
+/** The rows that somebody may mean by a text: a key, or what people call a record. */
+async function rowsMeantBy(shown: readonly AuditedTable[], text: string): Promise<RowOfRecord[]> {
   const reader = database();
   const called = { equals: text, mode: "insensitive" } as const;
   const id = { select: { id: true }, take: 20 } as const;
   const specimens = await reader.specimen.findMany({
-    where: { OR: [{ accessionNumber: called }, { formerNumbers: { some: { number: called } } }] },
+    where: {
+      OR: [
+        { accessionNumber: called },
+        { formerNumbers: { some: { number: called } } },
+        ...(Id.safeParse(text).success ? [{ id: text }] : []),
+      ],
+    },
     ...id,
   });
   const series = await reader.series.findMany({ where: { code: called }, ...id });
   const institutions = await reader.institution.findMany({ where: { name: called }, ...id });
-  const loans = tablesShownTo(viewer).includes("loan")
+  const loans = shown.includes("loan")
     ? await reader.loan.findMany({ where: { number: called }, ...id })
     : [];
-  return [text, ...[...specimens, ...series, ...institutions, ...loans].map((row) => row.id)];
+  const keys = [text, ...[...series, ...institutions, ...loans].map((row) => row.id)];
+  return [
+    ...keys.flatMap((key) => shown.map((table) => ({ table, key, andBelow: true }))),
+    ...(await rowsOfSpecimens(specimens.map((row) => row.id))),
+  ];
 }
 
 async function accountsMeantBy(text: string): Promise<string[]> {
@@ -216,14 +247,7 @@ export async function listAuditEntries(
   const found = await database().auditEntry.findMany({
     where: {
       tableName: { in: tableName ? tables.filter((table) => table === tableName) : tables },
-      ...(rowKey
-        ? {
-            OR: (await keysMeantBy(viewer, rowKey)).flatMap((key) => [
-              { rowKey: key },
-              { rowKey: { startsWith: `${key}/` } },
-            ]),
-          }
-        : {}),
+      ...(rowKey ? { OR: whereRows(tables, await rowsMeantBy(tables, rowKey)) } : {}),
       ...(actor ? { actor: { in: await accountsMeantBy(actor) } } : {}),
       ...(after ? { id: { lt: BigInt(after) } } : {}),
     },
@@ -245,6 +269,22 @@ export async function listAuditEntries(
  */
 export type RowOfRecord = { table: AuditedTable; key: string; andBelow?: boolean };
 
+/** The entries of rows, as far as the viewer may read their tables. */
+function whereRows(
+  shown: readonly AuditedTable[],
+  rows: readonly RowOfRecord[],
+): Prisma.AuditEntryWhereInput[] {
+  const asked = rows.filter(({ table }) => shown.includes(table));
+  const keysOf = new Map<AuditedTable, string[]>();
+  for (const { table, key } of asked) keysOf.set(table, [...(keysOf.get(table) ?? []), key]);
+  return [
+    ...[...keysOf].map(([tableName, keys]) => ({ tableName, rowKey: { in: keys } })),
+    ...asked
+      .filter(({ andBelow }) => andBelow)
+      .map(({ table, key }) => ({ tableName: table, rowKey: { startsWith: `${key}/` } })),
+  ];
+}
+
 /** What happened to the rows of one record, newest first; rows that are not for the viewer are left out. */
 export async function happenedTo(
   viewer: Viewer,
@@ -252,22 +292,69 @@ export async function happenedTo(
   limit = 40,
 ): Promise<HappenedEntry[]> {
   requireSight(viewer, "audit");
-  const shown = tablesShownTo(viewer);
-  const asked = rows.filter(({ table }) => shown.includes(table));
-  if (asked.length === 0) return [];
-  const keysOf = new Map<AuditedTable, string[]>();
-  for (const { table, key } of asked) keysOf.set(table, [...(keysOf.get(table) ?? []), key]);
+  const where = whereRows(tablesShownTo(viewer), rows);
+  if (where.length === 0) return [];
   const found = await database().auditEntry.findMany({
-    where: {
-      OR: [
-        ...[...keysOf].map(([tableName, keys]) => ({ tableName, rowKey: { in: keys } })),
-        ...asked
-          .filter(({ andBelow }) => andBelow)
-          .map(({ table, key }) => ({ tableName: table, rowKey: { startsWith: `${key}/` } })),
-      ],
-    },
+    where: { OR: where },
     orderBy: { id: "desc" },
     take: Math.min(Math.max(Math.trunc(limit), 1), 200),
   });
   return await toEntries(found, viewer);
+}
+
+/** The rows that belong to specimens, each under the key that the audit knows it by. */
+async function rowsOfSpecimens(ids: readonly string[]): Promise<RowOfRecord[]> {
+  if (ids.length === 0) return [];
+  const children = await database().$queryRaw<{ table: AuditedTable; key: string }[]>`
+    WITH asked AS (SELECT unnest(${[...ids]}::uuid[]) AS specimen_id)
+    SELECT 'component' AS "table", id::text AS key FROM component JOIN asked USING (specimen_id)
+    UNION ALL SELECT 'former_number', id::text FROM former_number JOIN asked USING (specimen_id)
+    UNION ALL SELECT 'preparation_step', id::text FROM preparation_step JOIN asked USING (specimen_id)
+    UNION ALL SELECT 'permit', id::text FROM permit JOIN asked USING (specimen_id)
+    UNION ALL SELECT 'move', id::text FROM move JOIN asked USING (specimen_id)
+    UNION ALL SELECT 'custody_event', id::text FROM custody_event JOIN asked USING (specimen_id)
+    UNION ALL SELECT 'booking', id::text FROM booking JOIN asked USING (specimen_id)
+    UNION ALL SELECT 'condition_check', id::text FROM condition_check JOIN asked USING (specimen_id)`;
+  const own = ids.flatMap((key): RowOfRecord[] => [
+    { table: "specimen", key },
+    { table: "title", key },
+    { table: "shown", key, andBelow: true },
+    { table: "hazard", key, andBelow: true },
+    { table: "specimen_donor", key, andBelow: true },
+  ]);
+  return [...own, ...children];
+}
+
+/** What happened to a specimen and to everything recorded of it. */
+export async function happenedToSpecimen(
+  viewer: Viewer,
+  specimenId: string,
+  limit?: number,
+): Promise<HappenedEntry[]> {
+  return await happenedTo(viewer, await rowsOfSpecimens([specimenId]), limit);
+}
+
+/** What happened to an institution and its venues, their ways in and licences as they stand now. */
+export async function happenedToInstitution(
+  viewer: Viewer,
+  institutionId: string,
+  limit?: number,
+): Promise<HappenedEntry[]> {
+  const id = { select: { id: true } } as const;
+  const venues = await database().venue.findMany({
+    where: { institutionId },
+    select: { id: true, passages: id, licences: id },
+  });
+  return await happenedTo(
+    viewer,
+    [
+      { table: "institution", key: institutionId },
+      ...venues.flatMap((venue): RowOfRecord[] => [
+        { table: "venue", key: venue.id },
+        ...venue.passages.map(({ id: key }) => ({ table: "passage" as const, key })),
+        ...venue.licences.map(({ id: key }) => ({ table: "licence" as const, key })),
+      ]),
+    ],
+    limit,
+  );
 }

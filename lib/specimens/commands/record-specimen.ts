@@ -70,7 +70,7 @@ export const recordSpecimen = command("recordSpecimen", SpecimenInput, async (wo
   const { transaction } = work;
   const id = newId();
   await checkRecord(work, id, input);
-  await transaction.specimen.create({ data: { id, ...toColumns(input) } });
+  await transaction.specimen.create({ data: { id, ...toColumns(input), recordedAt: work.now } });
   const { components, formerNumbers, hazards } = input;
   await transaction.component.createMany({
     data: components.map((row) => ({ id: newId(), specimenId: id, ...row })),

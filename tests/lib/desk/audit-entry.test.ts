@@ -26,6 +26,7 @@ const collectionManager = viewerAs("collection manager");
 
 const anEntry = (said: Partial<StoredEntry>): StoredEntry => ({
   id: "1",
+  transaction: "700",
   at: new Date("2027-01-15T09:00:00Z"),
   actor: "a",
   act: "reviseSpecimen",
@@ -87,7 +88,6 @@ describe("changes", () => {
     expect(changesOf(entry, collectionManager).map(({ field }) => field)).toEqual([
       "accession_number",
       "kind",
-      "version",
     ]);
   });
 
@@ -156,11 +156,11 @@ describe("names", () => {
 describe("deeds", () => {
   const at = (seconds: number) => new Date(Date.UTC(2027, 0, 15, 9, 0, seconds));
 
-  test("neighbours by the same person and act are one, unless there was a pause", () => {
+  test("neighbours by the same person, act and transaction are one", () => {
     const entries = [
-      anEntry({ id: "5", at: at(30) }),
-      anEntry({ id: "4", at: at(29) }),
-      anEntry({ id: "3", at: at(20) }),
+      anEntry({ id: "5", at: at(30), transaction: "701" }),
+      anEntry({ id: "4", at: at(30), transaction: "701" }),
+      anEntry({ id: "3", at: at(30) }),
       anEntry({ id: "2", at: at(20), act: "recordShown" }),
       anEntry({ id: "1", at: at(20), actor: "b", act: "recordShown" }),
     ];
@@ -172,9 +172,15 @@ describe("deeds", () => {
     ]);
   });
 
+  test("transactions that are named alike are told apart by their time", () => {
+    const entries = [anEntry({ id: "2", at: at(59) }), anEntry({ id: "1", at: new Date(0) })];
+    expect(deedsOf(entries)).toHaveLength(2);
+  });
+
   test("no entry is lost and none is told twice", () => {
     const entry = fc.record({
       id: fc.uuid(),
+      transaction: fc.constantFrom("700", "701"),
       at: fc.date({ noInvalidDate: true }),
       actor: fc.constantFrom("a", "b"),
       act: fc.constantFrom("reviseSpecimen", "recordShown"),

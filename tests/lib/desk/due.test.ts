@@ -99,5 +99,5 @@ test("bars come before the rest, earlier days before later ones", () => {
 });
 
 test("the days overdue are counted", () => {
-  expect(dueFromLoans([loan({ endsOn: "2027-02-28" })], today)[0]?.parameters["days"]).toBe(10);
+  expect(dueFromLoans([loan({ endsOn: "2027-02-28" })], today)[0]?.parameters.days).toBe(10);
 });

@@ -3,7 +3,6 @@ import fs from "node:fs";
 import path from "node:path";
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { pause } from "#app/_server/launch/lock.mjs";
 import { destroyCluster, openCluster } from "#app/_server/launch/postgres.mjs";
 import { hastySettings } from "#tests/support/run-folder.mjs";
 
@@ -121,6 +120,5 @@ describe("the embedded database", () => {
     fs.writeFileSync(file, password, { mode: 0o600 });
     const cluster = await open();
     await cluster.leave();
-    await pause(0);
   });
 });

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { expect, test } from "vitest";
 import { growSides, Passage, Sides, volumeM3 } from "#lib/transport/schema.ts";
 

@@ -2,7 +2,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { ActionForm } from "#app/_parts/action-form.tsx";
-import { FormActions, TextField } from "#app/_parts/fields.tsx";
+import { FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { Happened } from "#app/_parts/happened.tsx";
 import { Masthead, RecordPage, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
@@ -58,16 +58,18 @@ export default async function AccountPage({ params }: Props) {
       <Section id="password" title={words.password}>
         <p>{words.passwordAbout}</p>
         <ActionForm action={setPassword.bind(null, id)} label={words.setPassword}>
-          <TextField
-            label={words.password}
-            hint={words.passwordHint}
-            type="password"
-            name="password"
-            minLength={12}
-            maxLength={128}
-            autoComplete="new-password"
-            required
-          />
+          <FieldGrid>
+            <TextField
+              label={words.password}
+              hint={words.passwordHint}
+              type="password"
+              name="password"
+              minLength={12}
+              maxLength={128}
+              autoComplete="new-password"
+              required
+            />
+          </FieldGrid>
           <FormActions>
             <button type="submit">{words.setPassword}</button>
           </FormActions>

@@ -71,14 +71,16 @@ export function ConsentSheet({ consent }: { consent: ConsentRecord }) {
               )}
             </span>,
           ],
-          consent.withdrawalReceivedOn !== null && [
-            words.withdrawalReceived,
-            <DateText key="received" date={consent.withdrawalReceivedOn} />,
-          ],
-          consent.withdrawalEffectiveOn !== null && [
-            words.withdrawalEffective,
-            <DateText key="effective" date={consent.withdrawalEffectiveOn} />,
-          ],
+          consent.superseded &&
+            consent.withdrawalReceivedOn !== null && [
+              words.withdrawalReceived,
+              <DateText key="received" date={consent.withdrawalReceivedOn} />,
+            ],
+          consent.superseded &&
+            consent.withdrawalEffectiveOn !== null && [
+              words.withdrawalEffective,
+              <DateText key="effective" date={consent.withdrawalEffectiveOn} />,
+            ],
         ]}
       />
     </>

@@ -24,7 +24,7 @@ import { ConsentSheet, formName } from "#app/(signed-in)/donors/[code]/consent-s
 import { SealedRecordPanel } from "#app/(signed-in)/donors/[code]/sealed-record.tsx";
 import { saveWithdrawal } from "#app/(signed-in)/donors/actions.ts";
 import { ConsentStateMark } from "#app/(signed-in)/donors/consent-marks.tsx";
-import { happenedTo } from "#lib/desk/queries/happened.ts";
+import { happenedTo, type RowOfRecord } from "#lib/desk/queries/happened.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
@@ -106,7 +106,10 @@ function Withdrawal({
       <p>
         {received === null
           ? words.withdrawalNone
-          : `${words.withdrawalReceived} ${formatDate(received)}; ${words.withdrawalEffective} ${formatDate(current.withdrawalEffectiveOn ?? received)}.`}
+          : words.withdrawalState(
+              formatDate(received),
+              formatDate(current.withdrawalEffectiveOn ?? received),
+            )}
       </p>
       {received === null && mayDo(viewer, "withdrawConsent") && (
         <ActionForm
@@ -144,7 +147,10 @@ export default async function DonorPage({ params }: Props) {
         { table: "donor", key: code },
         { table: "donor_identity", key: code },
         { table: "donor_look", key: code },
-        ...donor.consents.map(({ id }) => ({ table: "consent" as const, key: id })),
+        ...donor.consents.flatMap(({ id }): RowOfRecord[] => [
+          { table: "consent", key: id },
+          { table: "consent_answer", key: id, andBelow: true },
+        ]),
       ])
     : null;
   return (

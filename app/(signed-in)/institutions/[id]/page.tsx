@@ -19,7 +19,7 @@ import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
 import { VenueSection } from "#app/(signed-in)/institutions/[id]/venue-section.tsx";
-import { happenedTo } from "#lib/desk/queries/happened.ts";
+import { happenedToInstitution } from "#lib/desk/queries/happened.ts";
 import { paperStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import { getInstitution, type InstitutionSheet } from "#lib/people/queries.ts";
@@ -43,10 +43,11 @@ function thingsNext(
       {words.edit}
     </Link>
   );
-  const editVenue = (venueId: string, label: string) =>
+  const editVenue = (venueId: string, name: string) =>
     may.keepVenue && (
-      <Link className="act outline" href={`/venues/${venueId}/edit`} aria-label={label}>
+      <Link className="act outline" href={`/venues/${venueId}/edit`}>
         {words.editVenue}
+        <span className="visually-hidden">: {name}</span>
       </Link>
     );
   return [
@@ -60,7 +61,7 @@ function thingsNext(
       ? [{ key: "venue", outcome: "attend", text: words.noVenue } as const]
       : []),
     ...institution.venues.flatMap((venue): NextThing[] => {
-      const action = editVenue(venue.id, words.editVenueTitle(venue.name));
+      const action = editVenue(venue.id, venue.name);
       const missing = unstatedFacts(venue).length;
       return [
         ...(missing > 0
@@ -96,12 +97,7 @@ export default async function InstitutionPage({ params }: Props) {
     keepInstitution: mayDo(viewer, "keepInstitution"),
     keepVenue: mayDo(viewer, "keepVenue", subject),
   };
-  const happened = maySee(viewer, "audit")
-    ? await happenedTo(viewer, [
-        { table: "institution", key: id },
-        ...institution.venues.map((venue) => ({ table: "venue" as const, key: venue.id })),
-      ])
-    : null;
+  const happened = maySee(viewer, "audit") ? await happenedToInstitution(viewer, id) : null;
   return (
     <RecordPage
       masthead={

@@ -10,7 +10,7 @@ import { fractionToPercent } from "#app/_parts/typed-number.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
 import { formatNumber } from "#app/_words/format.ts";
 import { type PaperState, paperStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
-import type { Licence, Passage, VenueFacts } from "#lib/people/schema.ts";
+import type { VenueFacts } from "#lib/people/schema.ts";
 
 const toneOf: Record<PaperState, MarkTone> = {
   valid: "clear",
@@ -50,11 +50,11 @@ function YesNo({ value }: { value: boolean | null }) {
   return value === null ? <Unknown /> : value ? words.yes : words.no;
 }
 
-function Passages({ passages }: { passages: readonly Passage[] }) {
+function Passages({ venue: { name, passages } }: { venue: VenueFacts }) {
   if (passages.length === 0) return <EmptyState>{words.noPassage}</EmptyState>;
   return (
     <DataTable
-      caption={words.wayIn}
+      caption={words.wayInTo(name)}
       rows={passages.map((passage, place) => ({ ...passage, place }))}
       rowKey={({ place }) => String(place)}
       columns={[
@@ -87,11 +87,11 @@ function Passages({ passages }: { passages: readonly Passage[] }) {
   );
 }
 
-function Licences({ licences, day }: { licences: readonly Licence[]; day: string }) {
+function Licences({ venue: { name, licences }, day }: { venue: VenueFacts; day: string }) {
   if (licences.length === 0) return <p className="quiet">{words.noLicence}</p>;
   return (
     <DataTable
-      caption={words.licences}
+      caption={words.licencesOf(name)}
       rows={licences}
       rowKey={({ kind, number }) => `${kind} ${number}`}
       columns={[
@@ -158,7 +158,7 @@ export function VenueSection({ venue, day, mayEdit }: { venue: VenueFacts; day: 
               swingUnit="%"
             />,
           ],
-          [words.light, <Quantity key="light" value={venue.illuminanceLx} unit="lx" />],
+          [words.illuminance, <Quantity key="light" value={venue.illuminanceLx} unit="lx" />],
           [words.ultraviolet, <Quantity key="uv" value={venue.uvMicrowattPerLumen} unit="µW/lm" />],
           [
             words.open,
@@ -175,8 +175,8 @@ export function VenueSection({ venue, day, mayEdit }: { venue: VenueFacts; day: 
           ),
         ]}
       />
-      <Passages passages={venue.passages} />
-      <Licences licences={venue.licences} day={day} />
+      <Passages venue={venue} />
+      <Licences venue={venue} day={day} />
       {mayEdit && (
         <p className="no-print">
           <Link href={`/venues/${venue.id}/edit`}>{words.editVenueTitle(venue.name)}</Link>

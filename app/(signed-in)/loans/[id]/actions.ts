@@ -34,11 +34,7 @@ async function actOnLoan(loanId: string, act: (viewer: Viewer) => Promise<string
 }
 
 /** Notes what is meant by a number: one specimen, or all sheets of a series. */
-export async function noteByNumber(
-  loanId: string,
-  _before: FormState,
-  fields: FormData,
-): Promise<FormState> {
+export async function noteByNumber(loanId: string, _before: FormState, fields: FormData): Promise<FormState> {
   return await actOnLoan(loanId, async (viewer) => {
     const text = textIn(fields, "number");
     const code = text.toLowerCase();

@@ -169,11 +169,7 @@ export function OpenCrateForm({
       {(state, pending) => (
         <>
           <h3>{label}</h3>
-          <CountFields
-            specimens={specimens}
-            withComponents={false}
-            error={(path) => issueOf(state, path)}
-          />
+          <CountFields specimens={specimens} withComponents={false} error={(path) => issueOf(state, path)} />
           <FormActions>
             <button type="submit" disabled={pending}>
               {words.openButton}

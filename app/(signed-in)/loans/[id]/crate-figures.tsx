@@ -2,11 +2,13 @@
 import { CrateFacts, CrateWorkings } from "#app/_parts/crate-facts.tsx";
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
+import { Numbers } from "#app/_parts/numbers.tsx";
+import { OuterSides } from "#app/_parts/outer-sides.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
-import { formatMoment, formatNumber } from "#app/_words/format.ts";
 import { crateWords } from "#app/_words/en/crate.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
+import { formatMoment, formatNumber } from "#app/_words/format.ts";
 import { numbersInWords } from "#app/_words/number-range.ts";
 import type { CrateSheet } from "#lib/shipments/queries.ts";
 import { CratePlan, type explainCratePlan } from "#lib/transport/crate-plan.ts";
@@ -34,7 +36,10 @@ function keptPlan(plan: unknown): CratePlan | null {
   return read.success ? read.data : null;
 }
 
-export function sealWords({ sealNumber, sealHolds }: Pick<CrateSheet, "sealNumber" | "sealHolds">): string | null {
+export function sealWords({
+  sealNumber,
+  sealHolds,
+}: Pick<CrateSheet, "sealNumber" | "sealHolds">): string | null {
   if (sealNumber === null) return null;
   if (sealHolds === null) return sealNumber;
   return `${sealNumber}, ${sealHolds ? words.sealHolds : words.sealBroken}`;
@@ -104,16 +109,17 @@ export function CrateOverview({ crates }: { crates: readonly CrateSheet[] }) {
       rowKey={(crate) => crate.id}
       columns={[
         { key: "code", label: words.code, cell: (crate) => <span className="mono">{crate.code}</span> },
-        { key: "holds", label: words.holds, cell: contentsOf },
+        {
+          key: "holds",
+          label: words.holds,
+          cell: (crate) => <Numbers numbers={crate.contents.map((content) => content.accessionNumber)} />,
+        },
         { key: "kind", label: words.kind, cell: (crate) => crate.kind.replaceAll("-", " ") },
         {
           key: "outer",
           label: `${words.outer}, mm`,
           right: true,
-          cell: (crate) =>
-            [crate.outerLengthMm, crate.outerWidthMm, crate.outerHeightMm]
-              .map((side) => formatNumber(side))
-              .join(" × "),
+          cell: (crate) => <OuterSides crate={crate} />,
         },
         {
           key: "gross",

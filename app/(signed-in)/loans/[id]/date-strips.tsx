@@ -5,9 +5,9 @@
  * the same stands in words.
  */
 import { Fragment } from "react";
-import styles from "#app/(signed-in)/loans/[id]/date-strips.module.css";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { formatDate, formatRange } from "#app/_words/format.ts";
+import styles from "#app/(signed-in)/loans/[id]/date-strips.module.css";
 import { addDays, daysBetween } from "#lib/platform/dates.ts";
 
 export type Days = { startsOn: string; endsOn: string };
@@ -70,7 +70,9 @@ export function DateStrips({ strips, today }: { strips: readonly DateStrip[]; to
   const rules = months.map(({ day }) => (
     <line key={day} x1={at(day)} x2={at(day)} y1="0" y2="100%" className={styles.month} />
   ));
-  const todayRule = showsToday && <line x1={at(today)} x2={at(today)} y1="0" y2="100%" className={styles.today} />;
+  const todayRule = showsToday && (
+    <line x1={at(today)} x2={at(today)} y1="0" y2="100%" className={styles.today} />
+  );
 
   return (
     <figure className={styles.strips}>

@@ -7,7 +7,7 @@ import { ChoiceField } from "#app/_parts/choice-field.tsx";
 import { CheckField, FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
-import { CountFields, type Counted } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
+import { type Counted, CountFields } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
 import { checkSpecimenIn, countHome, send } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { checkInVerdicts } from "#lib/loans/inputs.ts";
 

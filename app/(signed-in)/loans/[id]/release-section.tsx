@@ -5,8 +5,9 @@ import { Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { releaseWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
-import { readableSentence } from "#app/_words/readable.ts";
+import { sentence } from "#app/_words/sentences.ts";
 import { dispatch } from "#app/(signed-in)/loans/[id]/actions.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { allHold, type Gate } from "#lib/loans/gates.ts";
 
 /** Of many facts of one kind the first are told, and how many there are more. */
@@ -18,7 +19,7 @@ function GateFacts({ gate }: { gate: Gate }) {
     <>
       {gate.facts.slice(0, mostFacts).map((fact) => (
         <span key={`${fact.code} ${JSON.stringify(fact.parameters)}`} style={{ display: "block" }}>
-          {readableSentence(fact.code, fact.parameters)}
+          {sentence(fact.code, fact.parameters)}
         </span>
       ))}
       {rest > 0 && <span className="quiet">{words.more(rest)}</span>}
@@ -55,9 +56,11 @@ export function ReleaseSection({
             key: "state",
             label: loanWords.state,
             cell: (gate) => (
-              <StateMark outcome={gate.holds ? "clear" : "bar"}>
-                {gate.holds ? words.holds : words.holdsNot}
-              </StateMark>
+              <span className={styles.nowrap}>
+                <StateMark outcome={gate.holds ? "clear" : "bar"}>
+                  {gate.holds ? words.holds : words.holdsNot}
+                </StateMark>
+              </span>
             ),
           },
           { key: "facts", label: words.facts, cell: (gate) => <GateFacts gate={gate} /> },

@@ -153,7 +153,10 @@ export async function send(loanId: string, _before: FormState, fields: FormData)
     await sendHome(viewer, {
       loanId,
       specimenIds: isTicked(fields, "everything") ? null : chosen,
-      seals: allIn(fields, "crate").map((crateId) => ({ crateId, sealNumber: textIn(fields, `seal ${crateId}`) })),
+      seals: allIn(fields, "crate").map((crateId) => ({
+        crateId,
+        sealNumber: textIn(fields, `seal ${crateId}`),
+      })),
       carrier: textIn(fields, "carrier"),
     });
     return words.sent;

@@ -26,7 +26,7 @@ export function StageForm({
   const label = `${words[direction]}: ${stage ? words.changeStage : words.planStage}`;
   const of = (name: string) => ({ id: `${direction}-${name}`, name });
   return (
-    <details open={stage === null}>
+    <details open={stage === null && direction === "out"}>
       <summary>{label}</summary>
       <ActionForm action={saveStage.bind(null, loanId, direction)} label={label}>
         {(state, pending) => (

@@ -2,24 +2,32 @@
  * Findings gathered for reading: specimens that answer alike share a row of the
  * matrix, and what a rule says of several specimens in the same words is one note.
  */
-import { readable } from "#app/_words/readable.ts";
-import type { SeenFinding } from "#lib/loans/queries/loan-sheet.ts";
-import { type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
+import { sentence } from "#app/_words/sentences.ts";
+import { type Finding, type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
 import { type Outcome, outcomes } from "#lib/workings/outcome.ts";
 
 export type NamedLine = { specimenId: string; accessionNumber: string };
-export type Matrix = ReadonlyMap<string, Record<RuleGroup, Outcome>>;
+export type Matrix = Readonly<Record<string, Record<RuleGroup, Outcome>>>;
 
-export type MatrixRow = { key: string; numbers: string[]; specimenIds: string[]; outcomes: Record<RuleGroup, Outcome> };
+export type MatrixRow = {
+  key: string;
+  numbers: string[];
+  specimenIds: string[];
+  outcomes: Record<RuleGroup, Outcome>;
+};
 
 /** What stands before the last figures of a number: sheets of one series share it. */
 const seriesOf = (number: string) => number.replace(/\d+$/, "");
 
-/** Sheets of one series with the same outcomes are one row; every other specimen has its own. */
-export function matrixRows(lines: readonly NamedLine[], matrix: Matrix, isSheet: (id: string) => boolean): MatrixRow[] {
+/** @param isSheet of a series: sheets with the same outcomes are one row; every other specimen has its own */
+export function matrixRows(
+  lines: readonly NamedLine[],
+  matrix: Matrix,
+  isSheet: (specimenId: string) => boolean,
+): MatrixRow[] {
   const rows = new Map<string, MatrixRow>();
   for (const { specimenId, accessionNumber } of lines) {
-    const own = matrix.get(specimenId);
+    const own = matrix[specimenId];
     if (!own) continue;
     const key = isSheet(specimenId)
       ? `${seriesOf(accessionNumber)} ${ruleGroups.map((group) => own[group]).join(" ")}`
@@ -32,25 +40,50 @@ export function matrixRows(lines: readonly NamedLine[], matrix: Matrix, isSheet:
   return [...rows.values()];
 }
 
-export type Note = { key: string; finding: SeenFinding; specimenIds: string[]; numbers: string[] };
+const withheld = "reason.withheld";
+
+export type Note = {
+  key: string;
+  outcome: Outcome;
+  group: RuleGroup;
+  rule: string;
+  fact: string;
+  wayOut: string;
+  source: string;
+  specimenIds: string[];
+  numbers: string[];
+};
 
 /** The notes of what is not clear: bars first, then in the order of the groups. */
-export function notesOf(findings: readonly SeenFinding[], lines: readonly NamedLine[]): Note[] {
+export function notesOf(findings: readonly Finding[], lines: readonly NamedLine[]): Note[] {
   const numbers = new Map(lines.map((line) => [line.specimenId, line.accessionNumber]));
   const notes = new Map<string, Note>();
   for (const finding of findings) {
-    if (finding.outcome === "clear") continue;
-    const { rule, fact, wayOut, outcome, group } = finding;
-    const key = JSON.stringify([outcome, group, rule, fact, wayOut, fact === null ? {} : readable(finding.parameters)]);
-    const note = notes.get(key) ?? { key, finding, specimenIds: [], numbers: [] };
     const number = numbers.get(finding.specimenId);
-    if (number !== undefined && !note.numbers.includes(number)) {
+    if (finding.outcome === "clear" || number === undefined) continue;
+    const { outcome, group, rule, source } = finding;
+    // What is withheld from all of them is said once, beside the matrix.
+    const fact = finding.fact === withheld ? "" : sentence(finding.fact, finding.parameters);
+    const wayOut = sentence(finding.wayOut, finding.parameters);
+    const key = [outcome, group, rule, fact, wayOut].join("\n");
+    const note = notes.get(key) ?? {
+      key,
+      outcome,
+      group,
+      rule,
+      fact,
+      wayOut,
+      source,
+      specimenIds: [],
+      numbers: [],
+    };
+    if (!note.specimenIds.includes(finding.specimenId)) {
       note.specimenIds.push(finding.specimenId);
       note.numbers.push(number);
     }
     notes.set(key, note);
   }
-  const rank = ({ finding }: Note) =>
-    -outcomes.indexOf(finding.outcome) * ruleGroups.length + ruleGroups.indexOf(finding.group);
+  const rank = ({ outcome, group }: Note) =>
+    (outcomes.length - outcomes.indexOf(outcome)) * ruleGroups.length + ruleGroups.indexOf(group);
   return [...notes.values()].sort((a, b) => rank(a) - rank(b));
 }

@@ -4,6 +4,7 @@ import Link from "next/link";
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { LevelRuler } from "#app/_parts/level-ruler.tsx";
+import { parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { MarginNote, Masthead, RecordPage, Section } from "#app/_parts/record-page.tsx";
 import { SpecimenPlate } from "#app/_parts/specimen-plate.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
@@ -14,11 +15,11 @@ import { formatNumber, formatShare } from "#app/_words/format.ts";
 import { getSeries, type SeriesSheetRow } from "#lib/specimens/queries/series.ts";
 import { numberRuns } from "#lib/specimens/series.ts";
 
-type Props = { params: Promise<{ id: string }>; searchParams: Promise<{ sheet?: string }> };
+type Props = { params: Promise<{ id: string }>; searchParams: Promise<Search> };
 
-export async function generateMetadata({ params }: Props): Promise<Metadata> {
+export async function generateMetadata({ params, searchParams }: Props): Promise<Metadata> {
   const { id } = await params;
-  const viewer = await requireViewer(`/series/${id}`);
+  const viewer = await requireViewer(sameAddress(`/series/${id}`, await searchParams));
   const series = await orNotFound(() => getSeries(viewer, id));
   return { title: `${series.code} ${series.title}` };
 }
@@ -35,9 +36,10 @@ function runs(numbers: readonly number[]): string {
 
 export default async function SeriesPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const viewer = await requireViewer(`/series/${id}`);
+  const search = await searchParams;
+  const viewer = await requireViewer(sameAddress(`/series/${id}`, search));
   const series = await orNotFound(() => getSeries(viewer, id));
-  const asked = Number((await searchParams).sheet);
+  const asked = Number(parameterOf(search, "sheet"));
   const { geometry, sheets } = series;
   const current = sheets.find((sheet) => sheet.number === asked) ?? sheets[Math.floor(sheets.length / 2)];
   const levels = series.landmarks.flatMap(({ number, level }) => {

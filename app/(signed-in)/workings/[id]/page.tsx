@@ -12,6 +12,7 @@ import { formStateOf, orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { type AnyWorking, describeWorking, getWorking } from "#app/_server/workings.ts";
 import { workingsWords as words } from "#app/_words/en/workings.ts";
+import { wordsOfValue } from "#app/_words/names.ts";
 import { WorkingForm } from "#app/(signed-in)/workings/[id]/working-form.tsx";
 import { WorkingResult } from "#app/(signed-in)/workings/[id]/working-result.tsx";
 import { Refusal } from "#lib/platform/refusal.ts";
@@ -44,7 +45,11 @@ function Result({ working, answer }: { working: AnyWorking; answer: Answer }) {
     <Section
       id="result"
       title={words.result}
-      margin={explanation?.cautions.map((caution) => <MarginNote key={caution} title={caution} />)}
+      margin={explanation?.cautions.map((caution) => (
+        <MarginNote key={caution} title={words.caution}>
+          {caution}
+        </MarginNote>
+      ))}
     >
       {refused && (
         <p className="form-refused" role="alert">
@@ -62,6 +67,11 @@ function Result({ working, answer }: { working: AnyWorking; answer: Answer }) {
   );
 }
 
+function stepText(value: number | string | boolean): string {
+  if (typeof value === "number") return roundForReading(value);
+  return typeof value === "boolean" ? (value ? words.yes : words.no) : wordsOfValue(value);
+}
+
 function Steps({ explanation }: { explanation: Explanation<unknown> }) {
   return (
     <Section id="steps" title={words.steps}>
@@ -77,8 +87,7 @@ function Steps({ explanation }: { explanation: Explanation<unknown> }) {
             key: "value",
             label: words.value,
             right: true,
-            cell: ({ value, unit }) =>
-              `${typeof value === "number" ? roundForReading(value) : typeof value === "boolean" ? (value ? words.yes : words.no) : value} ${unit}`,
+            cell: ({ value, unit }) => `${stepText(value)} ${unit}`,
           },
         ]}
       />
@@ -134,12 +143,16 @@ export default async function WorkingPage({ params, searchParams }: Props) {
             </li>
           ))}
         </ul>
-        {working.cautions.length > 0 && <h3>{words.cautions}</h3>}
-        <ul>
-          {working.cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
-          ))}
-        </ul>
+        {!answer.explanation && working.cautions.length > 0 && (
+          <>
+            <h3>{words.cautions}</h3>
+            <ul>
+              {working.cautions.map((caution) => (
+                <li key={caution}>{caution}</li>
+              ))}
+            </ul>
+          </>
+        )}
       </Section>
       <Section id="elsewhere" title={words.elsewhere}>
         <p>

@@ -5,18 +5,17 @@
  */
 import { FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
 import type { FormIssue } from "#app/_parts/form-state.ts";
-import { fractionToPercent } from "#app/_parts/typed-number.ts";
 import {
   type Field,
   fieldText,
+  type GroupField,
   type ListField,
   type NamedField,
-  type NumberField,
   type VariantField,
 } from "#app/_parts/working-fields.ts";
 import { workingsWords as words } from "#app/_words/en/workings.ts";
-import { formatNumber } from "#app/_words/format.ts";
 import { wordsOfValue } from "#app/_words/names.ts";
+import { hintOf, labelOf, optionsOf, refusalOf } from "#app/(signed-in)/workings/[id]/field-words.ts";
 import styles from "#app/(signed-in)/workings/[id]/working-form.module.css";
 
 /** What every field of the form needs to know: what was refused, and which list is to grow. */
@@ -34,65 +33,23 @@ const rowsAdded = 3;
 const join = (prefix: string, name: string | number) => (prefix === "" ? String(name) : `${prefix}.${name}`);
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
+const isLeaf = (field: Field) => !["group", "list", "variant"].includes(field.kind);
 
-const widest = 1e6;
-
-/** The bounds of a number in words, in the unit it is typed in; none where they say nothing to a person. */
-function rangeOf(field: NumberField): string | undefined {
-  const shown = (bound: number) => formatNumber(field.percent ? fractionToPercent(bound) : bound);
-  const { minimum, maximum, aboveMinimum, unit } = field;
-  const low = minimum === null ? null : shown(minimum);
-  const high = maximum === null || maximum >= widest ? null : shown(maximum);
-  if (low !== null && high !== null)
-    return aboveMinimum ? words.above(low, high, unit) : words.between(low, high, unit);
-  if (low !== null) return aboveMinimum ? words.aboveOnly(low, unit) : words.atLeast(low, unit);
-  return high === null ? undefined : words.atMost(high, unit);
-}
-
-function refusalOf({ field, path, value, asked }: FieldProps): string | undefined {
-  const issue = asked.issues.find((each) => each.path === path);
-  if (!issue) return undefined;
-  if (value === undefined) return words.needed;
-  if (field.kind !== "number") return issue.message;
-  if (typeof value !== "number") return words.notANumber;
-  const range = rangeOf(field);
-  return range === undefined ? issue.message : words.outside(range);
-}
-
-function labelOf(field: Field): string {
-  const unit = field.kind === "number" || field.kind === "choice" ? field.unit : "";
-  return unit === "" ? field.title : `${field.title}, ${unit}`;
-}
-
-function Leaf(props: FieldProps) {
-  const { field, name, value } = props;
-  const common = { label: labelOf(field), name, error: refusalOf(props) };
-  if (field.kind === "choice" || field.kind === "boolean") {
-    const options =
-      field.kind === "choice"
-        ? field.options.map((option) => [String(option), wordsOfValue(String(option))] as const)
-        : ([
-            ["yes", words.yes],
-            ["no", words.no],
-          ] as const);
-    const sure = field.start !== null;
+function Leaf({ field, name, path, value, asked }: FieldProps) {
+  const common = { label: labelOf(field), name, error: refusalOf(field, path, value, asked.issues) };
+  if (field.kind === "choice" || field.kind === "boolean")
     return (
       <SelectField
         {...common}
-        options={options}
+        options={optionsOf(field)}
         defaultValue={fieldText(field, value)}
-        {...(sure ? {} : { empty: words.notStated })}
+        {...(field.start === null ? { empty: words.notStated } : {})}
       />
     );
-  }
-  const hint = [
-    field.kind === "number" ? rangeOf(field) : undefined,
-    field.required || (field.kind === "number" && field.start !== null) ? undefined : words.optional,
-  ].filter((part) => part !== undefined);
   return (
     <TextField
       {...common}
-      hint={hint.join("; ") || undefined}
+      hint={hintOf(field)}
       defaultValue={fieldText(field, value)}
       autoComplete="off"
       {...(field.kind === "number" ? { inputMode: field.whole ? "numeric" : "decimal" } : {})}
@@ -100,28 +57,120 @@ function Leaf(props: FieldProps) {
   );
 }
 
-function Rows({ field, name, path, value, asked }: FieldProps & { field: ListField }) {
-  const stated = Array.isArray(value) ? value : [];
-  const blank = asked.more === name ? rowsAdded : 0;
-  const shown = Math.min(Math.max(stated.length + blank, field.least), field.most);
+/** One figure inside a table: its label is the column's together with the row's number. */
+function Cell({ row, field, name, path, value, asked }: FieldProps & { row: string }) {
+  const error = refusalOf(field, path, value, asked.issues);
+  const common = {
+    name,
+    "aria-label": `${labelOf(field)}, ${row}`,
+    defaultValue: fieldText(field, value),
+    ...(error ? { "aria-invalid": true, "aria-describedby": `${name}-error` } : {}),
+  };
+  return (
+    <>
+      {field.kind === "choice" || field.kind === "boolean" ? (
+        <select {...common}>
+          {field.start === null && <option value="">{words.notStated}</option>}
+          {optionsOf(field).map(([option, word]) => (
+            <option key={option} value={option}>
+              {word}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <input type="text" autoComplete="off" {...common} />
+      )}
+      {error && (
+        <span className="outcome-bar small" id={`${name}-error`}>
+          {error}
+        </span>
+      )}
+    </>
+  );
+}
+
+type RowsProps = {
+  title: string;
+  name: string;
+  path: string;
+  rows: readonly unknown[];
+  asked: Asked;
+};
+
+/** Rows of single figures, one line each under the words of their columns. */
+function TableOfRows({ item, title, name, path, rows, asked }: RowsProps & { item: GroupField }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the page is scrolled with the keyboard
+    <section className="scroll-x" tabIndex={0} aria-label={title}>
+      <table className={styles.rows}>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="visually-hidden">{title}</span>
+            </th>
+            {item.fields.map((column) => (
+              <th key={column.name} scope="col">
+                {labelOf(column.field)}
+                {hintOf(column.field) && <span className={styles.bounds}>{hintOf(column.field)}</span>}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the address
+            <tr key={index}>
+              <th scope="row">{index + 1}</th>
+              {item.fields.map((column) => (
+                <td key={column.name}>
+                  <Cell
+                    row={words.row(title, index + 1)}
+                    field={column.field}
+                    name={join(join(name, index), column.name)}
+                    path={join(join(path, index), column.name)}
+                    value={isRecord(row) ? row[column.name] : undefined}
+                    asked={asked}
+                  />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function List({ field, name, path, value, asked }: FieldProps & { field: ListField }) {
+  const stated: unknown[] = Array.isArray(value) ? value : [];
+  const count = Math.min(
+    Math.max(stated.length + (asked.more === name ? rowsAdded : 0), field.least),
+    field.most,
+  );
+  const rows = Array.from({ length: count }, (_, index) => stated[index]);
+  const { item, title } = field;
   const issue = asked.issues.find((each) => each.path === path)?.message;
   return (
     <fieldset className={styles.inner}>
-      <legend>{field.title}</legend>
-      {shown === 0 && <p className="quiet small">{words.noRows}</p>}
-      {Array.from({ length: shown }, (_, index) => (
-        <AnyField
-          // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the address
-          key={index}
-          field={{ ...field.item, title: words.row(field.title, index + 1) }}
-          name={join(name, index)}
-          path={join(path, index)}
-          value={stated[index]}
-          asked={asked}
-        />
-      ))}
+      <legend>{title}</legend>
+      {count === 0 && <p className="quiet small">{words.noRows}</p>}
+      {count > 0 && item.kind === "group" && item.fields.every((column) => isLeaf(column.field)) ? (
+        <TableOfRows item={item} title={title} name={name} path={path} rows={rows} asked={asked} />
+      ) : (
+        rows.map((row, index) => (
+          <AnyField
+            // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the address
+            key={index}
+            field={{ ...item, title: words.row(title, index + 1) }}
+            name={join(name, index)}
+            path={join(path, index)}
+            value={row}
+            asked={asked}
+          />
+        ))
+      )}
       {issue && <p className="outcome-bar">{issue}</p>}
-      {shown < field.most && (
+      {count < field.most && (
         <button type="submit" name="more" value={name} className="outline">
           {words.moreRows}
         </button>
@@ -160,20 +209,36 @@ function Variant({ field, name, path, value, asked }: FieldProps & { field: Vari
   );
 }
 
-function AnyField(props: FieldProps) {
-  const { field, name, path, value, asked } = props;
-  if (field.kind === "list") return <Rows {...props} field={field} />;
-  if (field.kind === "variant") return <Variant {...props} field={field} />;
-  if (field.kind !== "group") return <Leaf {...props} />;
+/** A group that may be missing is folded while nothing in it was filled. */
+function Group({ field, name, path, value, asked }: FieldProps & { field: GroupField }) {
+  const fields = <Fields fields={field.fields} name={name} path={path} value={value} asked={asked} />;
+  if (field.required)
+    return (
+      <fieldset className={styles.inner}>
+        <legend>{field.title}</legend>
+        {fields}
+      </fieldset>
+    );
+  const grows = asked.more === name || asked.more?.startsWith(`${name}.`);
   return (
-    <fieldset className={styles.inner}>
-      <legend>
-        {field.title}
-        {!field.required && <span className="quiet small"> ({words.optional})</span>}
-      </legend>
-      <Fields fields={field.fields} name={name} path={path} value={value} asked={asked} />
-    </fieldset>
+    <details className={styles.folded} open={value !== undefined || grows}>
+      <summary>
+        {field.title} <span className="quiet small">({words.optional})</span>
+      </summary>
+      <fieldset className={styles.inner}>
+        <legend className="visually-hidden">{field.title}</legend>
+        {fields}
+      </fieldset>
+    </details>
   );
+}
+
+function AnyField(props: FieldProps) {
+  const { field } = props;
+  if (field.kind === "list") return <List {...props} field={field} />;
+  if (field.kind === "variant") return <Variant {...props} field={field} />;
+  if (field.kind === "group") return <Group {...props} field={field} />;
+  return <Leaf {...props} />;
 }
 
 /** Single figures side by side, groups and lists below each other, all in the order of the schema. */
@@ -190,7 +255,6 @@ function Fields({
   value: unknown;
   asked: Asked;
 }) {
-  const isLeaf = ({ field }: NamedField) => !["group", "list", "variant"].includes(field.kind);
   const stated = isRecord(value) ? value : {};
   const draw = (named: NamedField) => (
     <AnyField
@@ -204,8 +268,8 @@ function Fields({
   );
   return (
     <>
-      <FieldGrid>{fields.filter(isLeaf).map(draw)}</FieldGrid>
-      {fields.filter((named) => !isLeaf(named)).map(draw)}
+      <FieldGrid>{fields.filter(({ field }) => isLeaf(field)).map(draw)}</FieldGrid>
+      {fields.filter(({ field }) => !isLeaf(field)).map(draw)}
     </>
   );
 }

@@ -1,7 +1,7 @@
 /** `GET /api/v1/workings`: every computation with its schemas, sources and cautions. */
-import { jsonResponse } from "#app/_server/api.ts";
+import { runOperation } from "#app/_server/api.ts";
 import { describeWorking, listWorkings } from "#app/_server/workings.ts";
 
-export function GET(): Response {
-  return jsonResponse(listWorkings().map(describeWorking));
+export async function GET(): Promise<Response> {
+  return await runOperation(async () => listWorkings().map(describeWorking));
 }

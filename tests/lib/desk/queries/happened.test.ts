@@ -1,6 +1,11 @@
 /** The audit as it is read, on a database: by record, by person, by page, and never more than the record shows. */
 import { beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { happenedTo, listAuditEntries } from "#lib/desk/queries/happened.ts";
+import {
+  happenedTo,
+  happenedToInstitution,
+  happenedToSpecimen,
+  listAuditEntries,
+} from "#lib/desk/queries/happened.ts";
 import { keepAccount, keepInstitution } from "#lib/people/commands.ts";
 import type { InstitutionInput } from "#lib/people/schema.ts";
 import { programViewer, type Viewer } from "#lib/people/viewer.ts";
@@ -13,7 +18,7 @@ import {
   recordPermit,
   registerDonor,
 } from "#lib/provenance/commands.ts";
-import { aBorrower, aSpecimen, aViewer, inWork } from "#tests/support/builders.ts";
+import { aBorrower, aSpecimen, aVenue, aViewer, inWork } from "#tests/support/builders.ts";
 import { aConsentForm } from "#tests/support/consents.ts";
 import { testDatabase } from "#tests/support/database.ts";
 
@@ -37,6 +42,16 @@ const anInstitution: InstitutionInput = {
   verifiedOn: null,
   note: "",
 };
+
+const aDoor = {
+  kind: "door",
+  name: "Dock",
+  widthMm: 900,
+  heightMm: 2000,
+  depthMm: null,
+  secondWidthMm: null,
+  loadKg: null,
+} as const;
 
 beforeAll(async () => {
   await testDatabase();
@@ -84,6 +99,16 @@ describe("one record", () => {
       expect.objectContaining({ field: "specimen_id", after: specimen.accessionNumber }),
     );
     expect(await happenedTo(registrar, [{ ...row, andBelow: true }])).toEqual([]);
+  });
+
+  test("of an institution takes in its venues and their ways in", async () => {
+    const institutionId = await keepInstitution(registrar, { ...anInstitution, name: "House by the Ferry" });
+    await aVenue({ institutionId, passages: [aDoor] });
+    const tables = (await happenedToInstitution(registrar, institutionId)).map(({ tableName }) => tableName);
+    expect(tables).toEqual(["passage", "venue", "institution"]);
+    expect(
+      (await happenedToInstitution(administrator, institutionId)).map(({ tableName }) => tableName),
+    ).toEqual(["institution"]);
   });
 
   test("is not told to borrowers", async () => {
@@ -160,8 +185,19 @@ describe("the whole audit", () => {
 
   test("finds a record by what people call it", async () => {
     const specimen = await aSpecimen({ accessionNumber: "AN 2031.0007" });
+    await recordPermit(registrar, {
+      specimenId: specimen.id,
+      kind: "veterinary",
+      number: "V 1",
+      authority: "Authority",
+      territories: [],
+      validFrom: null,
+      validUntil: null,
+    });
     const { rows } = await listAuditEntries(curator, { rowKey: "an 2031.0007" });
-    expect(rows.map(({ rowKey }) => rowKey)).toEqual([specimen.id]);
+    expect(rows.map(({ tableName }) => tableName)).toEqual(["permit", "specimen"]);
+    expect((await listAuditEntries(curator, { rowKey: specimen.id })).rows).toEqual(rows);
+    expect(await happenedToSpecimen(curator, specimen.id)).toEqual(rows);
   });
 
   test("finds entries of the program itself, and of nobody for a name that nobody has", async () => {

@@ -6,6 +6,7 @@ import { newId } from "#lib/platform/identity.ts";
 import { recordSeries } from "#lib/specimens/commands/record-series.ts";
 import { getSeries, listSeries } from "#lib/specimens/queries/series.ts";
 import { getSpecimen, listSpecimens, specimenFactsOf } from "#lib/specimens/queries.ts";
+import type { SeriesRecord } from "#lib/specimens/sheet-template.ts";
 import { aCentre, aLoanOf, aViewer, inWork } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aSeriesRecord, aSheetTemplate } from "#tests/support/specimen-records.ts";

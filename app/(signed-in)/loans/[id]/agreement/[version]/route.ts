@@ -1,0 +1,37 @@
+/** `GET /loans/{id}/agreement/{version}`: one version of the agreement as a PDF, for who may read its terms. */
+import { refusalResponse } from "#app/_server/refusals.ts";
+import { currentViewer } from "#app/_server/viewer.ts";
+import { getLoan } from "#lib/loans/queries.ts";
+import { paintAgreement } from "#lib/papers/agreement-paper.ts";
+import { notFound, Refusal } from "#lib/platform/refusal.ts";
+
+type Context = { params: Promise<{ id: string; version: string }> };
+
+export async function GET(_request: Request, context: Context): Promise<Response> {
+  try {
+    const { id, version } = await context.params;
+    const viewer = await currentViewer();
+    if (!viewer) throw new Refusal("unauthenticated", "permission.sign-in");
+    const loan = await getLoan(viewer, id);
+    const agreement = loan.agreements.find((one) => String(one.version) === version);
+    if (!agreement || agreement.terms === null) throw notFound("agreement");
+    const { terms, sha256, drawnUpAt } = agreement;
+    const signatures = agreement.signatures.map((signature) => ({
+      ...signature,
+      party: signature.party as "lender" | "borrower",
+      sha256,
+    }));
+    const pdf = await paintAgreement({ terms, version: agreement.version, sha256, drawnUpAt, signatures });
+    const name = `${loan.number.replace(/[^\w-]+/g, "-")}-agreement-${agreement.version}.pdf`;
+    return new Response(new Uint8Array(pdf), {
+      headers: {
+        "content-type": "application/pdf",
+        "content-disposition": `inline; filename="${name}"`,
+        "cache-control": "private, no-store",
+      },
+    });
+  } catch (error) {
+    if (error instanceof Refusal) return refusalResponse(error);
+    throw error;
+  }
+}

@@ -1,0 +1,78 @@
+/** Cover from nail to nail: what is needed, which certificates there are, which hours nobody covers. */
+import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { Facts } from "#app/_parts/facts.tsx";
+import { MarginNote, Section } from "#app/_parts/record-page.tsx";
+import { coverWords as words } from "#app/_words/en/loan-acts.ts";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { formatMoment, formatMoney } from "#app/_words/format.ts";
+import { sentence } from "#app/_words/sentences.ts";
+import { CoverForm } from "#app/(signed-in)/loans/[id]/cover-form.tsx";
+import type { CoverSheet, LoanSheet } from "#lib/loans/queries.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+
+function neededWords(needed: NonNullable<LoanSheet["coverNeeded"]>): string {
+  const { minor, currency, unknown } = needed;
+  const sum = currency === null ? words.severalCurrencies : formatMoney({ minor, currency });
+  return unknown > 0 ? `${sum}; ${words.unknownCosts(unknown)}` : sum;
+}
+
+export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+  const { covers, coverNeeded, request } = loan;
+  if (covers === null)
+    return (
+      <Section id="cover" title={loanWords.sections.cover}>
+        <p className="quiet">{words.hidden}</p>
+      </Section>
+    );
+  const gate = loan.gates.find((one) => one.gate === "cover");
+  const isEnded = ["closed", "declined", "withdrawn"].includes(loan.state);
+  const mayRecord = mayDo(viewer, "recordCover", { institutionId: loan.borrower.id }) && !isEnded;
+  return (
+    <Section
+      id="cover"
+      title={loanWords.sections.cover}
+      margin={gate?.facts.map((fact) => (
+        <MarginNote
+          key={`${fact.code} ${JSON.stringify(fact.parameters)}`}
+          outcome={gate.holds ? "clear" : "bar"}
+          title={sentence(fact.code, fact.parameters)}
+          source={words.gapSource}
+        />
+      ))}
+    >
+      <Facts
+        facts={[
+          coverNeeded !== null && [words.needed, neededWords(coverNeeded)],
+          [words.stated, request.cover === null ? words.notStated : formatMoney(request.cover)],
+        ]}
+      />
+      <DataTable<CoverSheet>
+        caption={words.certificates}
+        rows={covers}
+        rowKey={(cover) => cover.id}
+        empty={<EmptyState>{words.none}</EmptyState>}
+        columns={[
+          { key: "insurer", label: words.insurer, cell: (cover) => cover.insurer },
+          {
+            key: "policy",
+            label: words.policy,
+            cell: (cover) => <span className="mono">{cover.policyNumber}</span>,
+          },
+          { key: "amount", label: words.amount, right: true, cell: (cover) => formatMoney(cover) },
+          { key: "from", label: words.from, cell: (cover) => formatMoment(cover.startsAt) },
+          { key: "until", label: words.until, cell: (cover) => formatMoment(cover.endsAt) },
+          {
+            key: "transit",
+            label: words.transit,
+            cell: (cover) => (cover.coversTransit ? words.yes : words.no),
+          },
+          { key: "where", label: words.territories, cell: (cover) => cover.territories.join(", ") },
+        ]}
+      />
+      {mayRecord && (
+        <CoverForm loanId={loan.id} currency={coverNeeded?.currency ?? request.cover?.currency ?? ""} />
+      )}
+    </Section>
+  );
+}

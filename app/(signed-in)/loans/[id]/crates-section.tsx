@@ -1,0 +1,139 @@
+/** The crates with their figures and workings, and the two stages of the way with the carrier's link. */
+import { EmptyState } from "#app/_parts/data-table.tsx";
+import { Facts } from "#app/_parts/facts.tsx";
+import { DateText } from "#app/_parts/figures.tsx";
+import { Section } from "#app/_parts/record-page.tsx";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { roadWords as words } from "#app/_words/en/loan-road.ts";
+import { formatMoment } from "#app/_words/format.ts";
+import { CrateFigures, CrateMargin, CrateOverview } from "#app/(signed-in)/loans/[id]/crate-figures.tsx";
+import { PlanCratesForm, SealForm } from "#app/(signed-in)/loans/[id]/crate-forms.tsx";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import { CarrierLinkForm, StageForm } from "#app/(signed-in)/loans/[id]/stage-forms.tsx";
+import type { LoanSheet } from "#lib/loans/queries.ts";
+import type { LoanState } from "#lib/loans/schema.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+import { addDays } from "#lib/platform/dates.ts";
+import type { CrateSheet, StageSheet } from "#lib/shipments/queries.ts";
+import type { Direction } from "#lib/shipments/schema.ts";
+import { explainCratePlan } from "#lib/transport/crate-plan.ts";
+
+const beforeRelease: readonly LoanState[] = ["accepted", "agreed", "preparing"];
+const beforeReturn: readonly LoanState[] = [
+  ...beforeRelease,
+  "travelling out",
+  "at venue",
+  "travelling home",
+];
+const ended: readonly LoanState[] = ["closed", "declined", "withdrawn"];
+/** With more crates than this the figures of each are folded. */
+const unfolded = 1;
+
+function Stage({ stage, direction }: { stage: StageSheet | undefined; direction: Direction }) {
+  if (!stage)
+    return (
+      <p>
+        {words[direction]}: <span className="quiet">{words.notPlanned}</span>
+      </p>
+    );
+  return (
+    <>
+      <h3>{words[direction]}</h3>
+      <Facts
+        facts={[
+          [
+            words.carrier,
+            stage.carrierEmail === "" ? stage.carrier : `${stage.carrier}, ${stage.carrierEmail}`,
+          ],
+          stage.vehicle !== "" && [words.vehicle, stage.vehicle],
+          [words.departsOn, <DateText key="departs" date={stage.departsOn} />],
+          [words.arrivesOn, <DateText key="arrives" date={stage.arrivesOn} />],
+        ]}
+      />
+    </>
+  );
+}
+
+/** The stage, the form to plan it and the carrier's link, each where it may be done. */
+function StageBlock({ viewer, loan, direction }: { viewer: Viewer; loan: LoanSheet; direction: Direction }) {
+  const stage = loan.stages.find((one) => one.direction === direction);
+  const plans =
+    mayDo(viewer, "planStage") && (direction === "out" ? beforeRelease : beforeReturn).includes(loan.state);
+  const links = stage && mayDo(viewer, "issueCarrierLink") && !ended.includes(loan.state);
+  const { startsOn, endsOn } = loan.request;
+  const usual =
+    direction === "out"
+      ? { departsOn: addDays(startsOn, -1), arrivesOn: startsOn }
+      : { departsOn: addDays(endsOn, -1), arrivesOn: endsOn };
+  return (
+    <div className={styles.block}>
+      <Stage stage={stage} direction={direction} />
+      <div className="no-print">
+        {plans && <StageForm loanId={loan.id} direction={direction} stage={stage ?? null} usual={usual} />}
+        {links && (
+          <details>
+            <summary>
+              {words[direction]}: {words.link}
+            </summary>
+            <p className="quiet small">{words.linkAbout}</p>
+            {stage.linkExpiresAt !== null && (
+              <p>
+                {words.linkValid} {formatMoment(stage.linkExpiresAt)}.
+              </p>
+            )}
+            <CarrierLinkForm loanId={loan.id} stage={stage} />
+          </details>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** The workings of the question that the crate was planned from; nothing where it was kept in another shape. */
+function Workings({ crate }: { crate: CrateSheet }) {
+  const question = (crate.plan as { question?: unknown } | null)?.question;
+  return question === undefined ? null : (
+    <CrateMargin crate={crate} margin={explainCratePlan(question).margin} />
+  );
+}
+
+const canBeSealed: readonly CrateSheet["state"][] = ["planned", "packed"];
+
+export function CratesSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+  const { crates } = loan;
+  const isOpen = beforeRelease.includes(loan.state);
+  const packed = crates.some((crate) => crate.events.length > 0);
+  const waiting = loan.lines.filter((line) => line.state === "accepted");
+  const plans = isOpen && mayDo(viewer, "planCrates") && !packed && waiting.length > 0;
+  const seals = isOpen && mayDo(viewer, "sealCrate");
+  const open = crates.filter((crate) => canBeSealed.includes(crate.state) && crate.contents.length > 0);
+  return (
+    <Section
+      id="crates"
+      title={loanWords.sections.crates}
+      margin={crates.map((crate) => <Workings key={crate.id} crate={crate} />)}
+    >
+      {crates.length === 0 && <EmptyState>{words.noCrates}</EmptyState>}
+      {crates.length > 0 && <CrateOverview crates={crates} />}
+      {crates.map((crate) => (
+        <CrateFigures key={crate.id} crate={crate} open={crates.length <= unfolded} />
+      ))}
+      {plans && (
+        <div className="no-print">
+          <PlanCratesForm loanId={loan.id} specimens={waiting} again={crates.length > 0} />
+        </div>
+      )}
+      {seals && open.length > 0 && (
+        <div className={`no-print ${styles.block}`}>
+          <h3>{words.packAndSeal}</h3>
+          {open.map((crate) => (
+            <SealForm key={crate.id} loanId={loan.id} crate={crate} />
+          ))}
+        </div>
+      )}
+      <StageBlock viewer={viewer} loan={loan} direction="out" />
+      <StageBlock viewer={viewer} loan={loan} direction="home" />
+    </Section>
+  );
+}

@@ -1,0 +1,93 @@
+/** The words of the offices on the request: which are asked for, what was said, and the form for who may speak. */
+import { DataTable } from "#app/_parts/data-table.tsx";
+import { MarginNote, Section } from "#app/_parts/record-page.tsx";
+import { StateMark } from "#app/_parts/state-mark.tsx";
+import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { formatMoment } from "#app/_words/format.ts";
+import { DecisionForm } from "#app/(signed-in)/loans/[id]/decision-form.tsx";
+import { officesOf } from "#lib/loans/offices.ts";
+import type { DecisionRow, LoanSheet } from "#lib/loans/queries.ts";
+import type { Office } from "#lib/loans/suitability.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+
+function VoiceMark({ word }: { word: DecisionRow | undefined }) {
+  if (!word) return <StateMark outcome="neutral">{words.waiting}</StateMark>;
+  return word.outcome === "accept" ? (
+    <StateMark outcome="clear">{words.accepts}</StateMark>
+  ) : (
+    <StateMark outcome="bar">{words.declines}</StateMark>
+  );
+}
+
+export function DecisionSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+  const { decisions, officesNeeded, state } = loan;
+  const last = (office: Office) => decisions.findLast((one) => one.counts && one.office === office);
+  const offices = mayDo(viewer, "decideLoan") ? officesOf(viewer) : [];
+  const isOpen = state === "requested";
+  return (
+    <Section
+      id="decision"
+      title={loanWords.sections.decision}
+      margin={isOpen && <MarginNote title={words.voices}>{words.about}</MarginNote>}
+    >
+      {isOpen && (
+        <DataTable
+          caption={words.voices}
+          rows={officesNeeded}
+          rowKey={(office) => office}
+          columns={[
+            { key: "office", label: words.office, cell: (office) => words.offices[office] },
+            { key: "word", label: words.outcome, cell: (office) => <VoiceMark word={last(office)} /> },
+          ]}
+        />
+      )}
+      <DataTable<DecisionRow>
+        caption={words.said}
+        rows={decisions}
+        rowKey={(row) => `${row.office} ${row.decidedAt}`}
+        empty={<p className="quiet">{words.none}</p>}
+        columns={[
+          { key: "office", label: words.office, cell: (row) => words.offices[row.office] },
+          {
+            key: "word",
+            label: words.outcome,
+            cell: (row) => (
+              <>
+                <VoiceMark word={row} />
+                {!row.counts && <span className="quiet small"> {words.earlier}</span>}
+              </>
+            ),
+          },
+          { key: "by", label: words.by, cell: (row) => row.decidedBy },
+          { key: "on", label: words.on, cell: (row) => formatMoment(row.decidedAt) },
+          {
+            key: "grounds",
+            label: words.grounds,
+            cell: (row) => (
+              <>
+                {row.grounds}
+                {row.conditions !== "" && (
+                  <span style={{ display: "block" }}>
+                    {words.conditions}: {row.conditions}
+                  </span>
+                )}
+                {row.reference !== "" && (
+                  <span className="quiet" style={{ display: "block" }}>
+                    {words.reference}: {row.reference}
+                  </span>
+                )}
+              </>
+            ),
+          },
+        ]}
+      />
+      {isOpen && offices.length > 0 && (
+        <div className="no-print">
+          <DecisionForm loanId={loan.id} offices={offices} />
+        </div>
+      )}
+    </Section>
+  );
+}

@@ -1,0 +1,106 @@
+/** Home: receiving, counting the return, the check beside the one before it left, checking in, closing. */
+import { ActForm } from "#app/_parts/act-form.tsx";
+import { EmptyState } from "#app/_parts/data-table.tsx";
+import { MarginNote, Section } from "#app/_parts/record-page.tsx";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { roadWords as words } from "#app/_words/en/loan-road.ts";
+import { close } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { ReceiveForm } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
+import { atDoor, cratesHolding, isRested, linesOf } from "#app/(signed-in)/loans/[id]/crates-on-way.tsx";
+import { CountReturnForm } from "#app/(signed-in)/loans/[id]/home-forms.tsx";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import { ReturnedSpecimen } from "#app/(signed-in)/loans/[id]/returned-specimen.tsx";
+import { RestTable } from "#app/(signed-in)/loans/[id]/venue-section.tsx";
+import type { LoanSpecimen } from "#lib/loans/queries/loan-specimens.ts";
+import type { LoanSheet } from "#lib/loans/queries.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+
+type Line = LoanSheet["lines"][number];
+
+/** Who is counted: what lies in closed crates, and what was missing and may have been found. */
+function toCount(loan: LoanSheet, closed: ReadonlySet<string>): Line[] {
+  return [
+    ...linesOf(loan, "resting at home").filter((line) => closed.has(line.specimenId)),
+    ...linesOf(loan, "missing"),
+  ];
+}
+
+export function HomeSection({
+  viewer,
+  loan,
+  specimens,
+  now,
+}: {
+  viewer: Viewer;
+  loan: LoanSheet;
+  specimens: ReadonlyMap<string, LoanSpecimen>;
+  now: string;
+}) {
+  const coming = cratesHolding(loan, "travelling home");
+  const closed = cratesHolding(loan, "resting at home").filter((crate) => crate.state === "resting closed");
+  const closedIds = new Set(closed.flatMap((crate) => crate.contents.map(({ specimenId }) => specimenId)));
+  const counted = toCount(loan, closedIds);
+  const rested = closed.every((crate) => isRested(crate, now));
+  const back = linesOf(loan, "resting at home", "checked in", "closed").filter(
+    (line) => !closedIds.has(line.specimenId) || line.state !== "resting at home",
+  );
+  const receives = mayDo(viewer, "receiveHome") && coming.length > 0;
+  const counts = mayDo(viewer, "countReturn") && counted.length > 0;
+  const closes = mayDo(viewer, "closeLoan") && loan.state === "checked in";
+  const nothing = back.length === 0 && closed.length === 0 && !receives && !counts;
+  return (
+    <Section
+      id="home"
+      title={loanWords.sections.home}
+      margin={
+        closed.length > 0 && (
+          <MarginNote title={words.resting} source={words.restSource}>
+            {words.restWhy}
+          </MarginNote>
+        )
+      }
+    >
+      {nothing && <EmptyState>{words.nothingHome}</EmptyState>}
+      {receives && (
+        <div className="no-print">
+          <ReceiveForm loanId={loan.id} direction="home" crates={coming.map(atDoor)} />
+        </div>
+      )}
+      {closed.length > 0 && <RestTable crates={closed} now={now} />}
+      {counts &&
+        (rested ? (
+          <div className={`no-print ${styles.block}`}>
+            <CountReturnForm
+              loanId={loan.id}
+              specimens={counted.map((line) => ({
+                specimenId: line.specimenId,
+                accessionNumber: line.accessionNumber,
+                title: line.title,
+                components: specimens.get(line.specimenId)?.components ?? [],
+              }))}
+            />
+          </div>
+        ) : (
+          <p className="quiet">{words.waitRest}</p>
+        ))}
+      {back.map((line) => (
+        <ReturnedSpecimen
+          key={line.id}
+          viewer={viewer}
+          loan={loan}
+          line={line}
+          specimen={specimens.get(line.specimenId)}
+        />
+      ))}
+      {closes && (
+        <div className={`no-print ${styles.block}`}>
+          <ActForm action={close.bind(null, loan.id)} label={words.close} button={words.close}>
+            <h3>{words.close}</h3>
+            <p>{words.closeAbout}</p>
+          </ActForm>
+        </div>
+      )}
+    </Section>
+  );
+}

@@ -1,0 +1,163 @@
+/** One loan on one sheet, from the slip to the close. */
+import type { Metadata } from "next";
+import { Masthead, NextBox, RecordPage } from "#app/_parts/record-page.tsx";
+import type { IndexEntry } from "#app/_parts/section-index.tsx";
+import { orNotFound } from "#app/_server/refusals.ts";
+import { requireViewer } from "#app/_server/viewer.ts";
+import { loanWords as words } from "#app/_words/en/loan-pages.ts";
+import { formatRange } from "#app/_words/format.ts";
+import { AgreementSection } from "#app/(signed-in)/loans/[id]/agreement-section.tsx";
+import { CoverSection } from "#app/(signed-in)/loans/[id]/cover-section.tsx";
+import { CratesSection } from "#app/(signed-in)/loans/[id]/crates-section.tsx";
+import { CustodySection } from "#app/(signed-in)/loans/[id]/custody-section.tsx";
+import { DatesSection } from "#app/(signed-in)/loans/[id]/dates-section.tsx";
+import { DecisionSection } from "#app/(signed-in)/loans/[id]/decision-section.tsx";
+import { HappenedSection } from "#app/(signed-in)/loans/[id]/happened-section.tsx";
+import { HomeSection } from "#app/(signed-in)/loans/[id]/home-section.tsx";
+import { LimitsSection } from "#app/(signed-in)/loans/[id]/limits-section.tsx";
+import { rowsOfLoan } from "#app/(signed-in)/loans/[id]/loan-rows.ts";
+import { nextThings } from "#app/(signed-in)/loans/[id]/next-things.tsx";
+import { readLoan } from "#app/(signed-in)/loans/[id]/read-loan.ts";
+import { ReleaseSection } from "#app/(signed-in)/loans/[id]/release-section.tsx";
+import { RequestSection } from "#app/(signed-in)/loans/[id]/request-section.tsx";
+import { SpecimensSection } from "#app/(signed-in)/loans/[id]/specimens-section.tsx";
+import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
+import { VenueSection } from "#app/(signed-in)/loans/[id]/venue-section.tsx";
+import { LoanStateMark } from "#app/(signed-in)/loans/loan-table.tsx";
+import { isLive } from "#lib/loans/loan-state.ts";
+import { listLoanHandovers } from "#lib/loans/queries/loan-handovers.ts";
+import { listLoanSpecimens } from "#lib/loans/queries/loan-specimens.ts";
+import type { LoanSheet } from "#lib/loans/queries.ts";
+import type { LineState } from "#lib/loans/schema.ts";
+import { mayDo, maySee } from "#lib/people/permission.ts";
+import { now, today } from "#lib/platform/clock.ts";
+
+type Props = { params: Promise<{ id: string }> };
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { id } = await params;
+  const viewer = await requireViewer(`/loans/${id}`);
+  const loan = await orNotFound(() => readLoan(viewer, id));
+  return { title: `${loan.number} ${loan.request.title || words.noTitle}` };
+}
+
+/** States that a specimen reaches only once it has left the house. */
+const sinceRelease: readonly LineState[] = [
+  "travelling out",
+  "resting at venue",
+  "at venue",
+  "travelling home",
+  "resting at home",
+  "checked in",
+  "closed",
+  "missing",
+];
+const onTheWayHome: readonly LineState[] = [
+  "travelling home",
+  "resting at home",
+  "checked in",
+  "closed",
+  "missing",
+];
+
+const hasLine = (loan: LoanSheet, states: readonly LineState[]) =>
+  loan.lines.some((line) => states.includes(line.state));
+
+/** Which sections the loan has come to. */
+function sectionsOf(loan: LoanSheet) {
+  const decided = !["enquiry", "requested"].includes(loan.state) || loan.decisions.length > 0;
+  const accepted = loan.agreements.length > 0 || loan.gates.length > 0 || hasLine(loan, sinceRelease);
+  return {
+    decision: loan.state === "requested" || decided,
+    cover: loan.submittedAt !== null,
+    agreement: accepted,
+    crates: accepted || loan.crates.length > 0,
+    release: loan.gates.length > 0,
+    venue: hasLine(loan, sinceRelease),
+    home: hasLine(loan, onTheWayHome),
+    custody: hasLine(loan, sinceRelease),
+  };
+}
+
+function standsAt(loan: LoanSheet) {
+  const missing = loan.lines.filter((line) => line.state === "missing").length;
+  return <LoanStateMark row={{ state: loan.state, missing, isOverdue: loan.isOverdue }} />;
+}
+
+export default async function LoanPage({ params }: Props) {
+  const { id } = await params;
+  const viewer = await requireViewer(`/loans/${id}`);
+  const loan = await orNotFound(() => readLoan(viewer, id));
+  const specimens = await listLoanSpecimens(viewer, id);
+  const moment = now().toISOString();
+  const has = sectionsOf(loan);
+  const handovers = has.custody ? await listLoanHandovers(viewer, id) : [];
+  const live = loan.lines.filter((line) => isLive(line.state) || line.state === "closed");
+  const limited = live.flatMap((line) => specimens.get(line.specimenId) ?? []);
+  const sheets = new Set([...specimens.values()].flatMap((one) => (one.seriesCode === null ? [] : [one.id])));
+  const { request } = loan;
+  const use =
+    request.purpose === "teaching"
+      ? words.teachingUses[request.teachingUse]
+      : words.purposes[request.purpose];
+  const home = loan.stages.find((stage) => stage.direction === "out");
+  const entry = (name: keyof typeof words.sections, count?: number): IndexEntry => ({
+    id: name,
+    label: words.sections[name],
+    count,
+  });
+  const index = [
+    entry("suitability"),
+    entry("request"),
+    entry("specimens", live.length),
+    entry("dates"),
+    has.decision && entry("decision"),
+    has.cover && entry("cover"),
+    has.agreement && entry("agreement", loan.agreements.length || undefined),
+    entry("limits"),
+    has.crates && entry("crates", loan.crates.length || undefined),
+    has.release && entry("release"),
+    has.venue && entry("venue"),
+    has.home && entry("home"),
+    has.custody && entry("custody"),
+    maySee(viewer, "audit") && entry("happened"),
+  ].filter((one): one is IndexEntry => Boolean(one));
+
+  return (
+    <RecordPage
+      masthead={
+        <Masthead
+          number={loan.number}
+          title={`${request.title || words.noTitle}, ${loan.borrower.name}`}
+          latin={`${words.count(live.length)}, ${use}, ${formatRange(request.startsOn, request.endsOn)}`}
+          standing={standsAt(loan)}
+        />
+      }
+      next={<NextBox things={nextThings(loan, viewer)} />}
+      index={index}
+    >
+      <SuitabilitySection loan={loan} sheets={sheets} />
+      <RequestSection viewer={viewer} loan={loan} />
+      <SpecimensSection viewer={viewer} loan={loan} />
+      <DatesSection loan={loan} today={today()} />
+      {has.decision && <DecisionSection viewer={viewer} loan={loan} />}
+      {has.cover && <CoverSection viewer={viewer} loan={loan} />}
+      {has.agreement && <AgreementSection viewer={viewer} loan={loan} />}
+      <LimitsSection specimens={limited} />
+      {has.crates && <CratesSection viewer={viewer} loan={loan} />}
+      {has.release && (
+        <ReleaseSection
+          loanId={loan.id}
+          gates={loan.gates}
+          specimens={live.length}
+          carrier={home?.carrier ?? null}
+          mayDispatch={mayDo(viewer, "dispatchLoan")}
+        />
+      )}
+      {has.venue && <VenueSection viewer={viewer} loan={loan} now={moment} />}
+      {has.home && <HomeSection viewer={viewer} loan={loan} specimens={specimens} now={moment} />}
+      {has.custody && <CustodySection handovers={handovers} />}
+      {maySee(viewer, "audit") && <HappenedSection viewer={viewer} rows={rowsOfLoan(loan)} />}
+    </RecordPage>
+  );
+}

@@ -1,0 +1,165 @@
+/**
+ * Suitability: each specimen under each group of rules, as word and shape, and in
+ * the margin every finding that is not clear with its rule, fact, source and way
+ * out. A cell leads to the first note that is about it.
+ */
+import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { Numbers } from "#app/_parts/numbers.tsx";
+import { MarginNote, Section } from "#app/_parts/record-page.tsx";
+import { StateMark } from "#app/_parts/state-mark.tsx";
+import { loanWords as words } from "#app/_words/en/loan-pages.ts";
+import { formatMoment } from "#app/_words/format.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import {
+  type MatrixRow,
+  matrixRows,
+  type NamedLine,
+  type Note,
+  notesOf,
+} from "#app/(signed-in)/loans/[id]/suitability-notes.ts";
+import type { LoanSheet } from "#lib/loans/queries.ts";
+import { type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
+
+/** More notes than this stand under the matrix instead of beside it. */
+const mostBeside = 2;
+/** More notes than this are folded; bars never are. */
+const mostNotes = 9;
+
+const anchorOf = (index: number) => `finding-${index + 1}`;
+
+function NoteText({ note, index, named }: { note: Note; index: number; named: boolean }) {
+  return (
+    <div id={anchorOf(index)} className={styles.target}>
+      <MarginNote
+        outcome={note.outcome}
+        title={words.groups[note.group]}
+        source={note.source && `${words.rule} ${note.rule}. ${note.source}.`}
+      >
+        {named && (
+          <>
+            <Numbers numbers={note.numbers} />
+            {note.fact && ": "}
+          </>
+        )}
+        {note.fact}{" "}
+        <span className={styles.wayOut}>
+          {words.wayOut} {note.wayOut}
+        </span>
+      </MarginNote>
+    </div>
+  );
+}
+
+function Notes({ notes, named, spread }: { notes: readonly Note[]; named: boolean; spread: boolean }) {
+  const bars = notes.filter((note) => note.outcome === "bar").length;
+  const shown = Math.max(bars, Math.min(notes.length, mostNotes));
+  const draw = (note: Note, index: number) => (
+    <NoteText key={note.key} note={note} index={index} named={named} />
+  );
+  const laid = spread ? styles.spread : undefined;
+  return (
+    <>
+      <div className={laid}>{notes.slice(0, shown).map(draw)}</div>
+      {notes.length > shown && (
+        <details>
+          <summary>{words.moreNotes(notes.length - shown)}</summary>
+          <div className={laid}>{notes.slice(shown).map((note, index) => draw(note, shown + index))}</div>
+        </details>
+      )}
+    </>
+  );
+}
+
+/** The place of the first note about one of the specimens under the group. */
+function noteFor(notes: readonly Note[], row: MatrixRow, group: RuleGroup): number {
+  const outcome = row.outcomes[group];
+  return notes.findIndex(
+    (note) =>
+      note.group === group &&
+      note.outcome === outcome &&
+      note.specimenIds.some((id) => row.specimenIds.includes(id)),
+  );
+}
+
+function Matrix({ rows, notes }: { rows: readonly MatrixRow[]; notes: readonly Note[] }) {
+  return (
+    <DataTable
+      caption={words.sections.suitability}
+      captionHidden
+      dense
+      rows={rows}
+      rowKey={(row) => row.key}
+      columns={[
+        {
+          key: "specimen",
+          label: words.specimen,
+          cell: (row) => <Numbers numbers={row.numbers} />,
+        },
+        ...ruleGroups.map((group) => ({
+          key: group,
+          label: words.groups[group],
+          cell: (row: MatrixRow) => {
+            const outcome = row.outcomes[group];
+            const note = outcome === "clear" ? -1 : noteFor(notes, row, group);
+            const mark = <StateMark outcome={outcome} />;
+            return note < 0 ? (
+              mark
+            ) : (
+              <a className={styles.cell} href={`#${anchorOf(note)}`}>
+                {mark}
+              </a>
+            );
+          },
+        })),
+      ]}
+    />
+  );
+}
+
+export function SuitabilitySection({
+  loan,
+  sheets,
+  about,
+}: {
+  loan: Pick<LoanSheet, "lines" | "findings" | "matrix" | "sight" | "latestRun">;
+  /** Which of the specimens are sheets of a series. */
+  sheets: ReadonlySet<string>;
+  /** What stands above the matrix. */
+  about?: string;
+}) {
+  const judged = new Set(Object.keys(loan.matrix));
+  const lines: NamedLine[] = loan.lines.filter((line) => judged.has(line.specimenId));
+  const notes = notesOf(loan.findings, lines);
+  const rows = matrixRows(lines, loan.matrix, (id) => sheets.has(id));
+  const spread = notes.length > mostBeside;
+  if (rows.length === 0)
+    return (
+      <Section id="suitability" title={words.sections.suitability}>
+        <EmptyState>{words.notJudged}</EmptyState>
+      </Section>
+    );
+  return (
+    <Section
+      id="suitability"
+      title={words.sections.suitability}
+      margin={
+        <>
+          {!spread && <Notes notes={notes} named={lines.length > 1} spread={false} />}
+          {notes.length === 0 && <MarginNote outcome="clear" title={words.allClear} />}
+          {!loan.sight.reasons && notes.length > 0 && <MarginNote title={words.outcomesOnly} />}
+          <MarginNote title={words.notLawful} />
+        </>
+      }
+    >
+      {about && <p>{about}</p>}
+      <Matrix rows={rows} notes={notes} />
+      {spread && <Notes notes={notes} named={lines.length > 1} spread />}
+      {loan.latestRun && (
+        <p className="quiet small">
+          {words.keptRun(words.occasions[loan.latestRun.occasion] ?? loan.latestRun.occasion)}{" "}
+          {formatMoment(loan.latestRun.runAt)}
+        </p>
+      )}
+    </Section>
+  );
+}

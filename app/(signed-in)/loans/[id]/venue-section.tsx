@@ -1,0 +1,117 @@
+/** At the venue: receiving the crates, the rest before opening, opening and counting, sending home. */
+import { DataTable } from "#app/_parts/data-table.tsx";
+import { MarginNote, Section } from "#app/_parts/record-page.tsx";
+import { StateMark } from "#app/_parts/state-mark.tsx";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { roadWords as words } from "#app/_words/en/loan-road.ts";
+import { formatMoment } from "#app/_words/format.ts";
+import { OpenCrateForm, ReceiveForm } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
+import {
+  atDoor,
+  CrateHistory,
+  cratesHolding,
+  isRested,
+  linesOf,
+} from "#app/(signed-in)/loans/[id]/crates-on-way.tsx";
+import { SendHomeForm } from "#app/(signed-in)/loans/[id]/home-forms.tsx";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import type { LoanSheet } from "#lib/loans/queries.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+import type { CrateSheet } from "#lib/shipments/queries.ts";
+
+/** The rest of one crate, in words and shape. */
+export function RestMark({ crate, now }: { crate: CrateSheet; now: string }) {
+  return isRested(crate, now) ? (
+    <StateMark outcome="clear">{words.mayOpen}</StateMark>
+  ) : (
+    <StateMark outcome="attend">{words.restingUntil(formatMoment(crate.notBefore ?? now))}</StateMark>
+  );
+}
+
+export function RestTable({ crates, now }: { crates: readonly CrateSheet[]; now: string }) {
+  return (
+    <DataTable
+      caption={words.resting}
+      rows={crates}
+      rowKey={(crate) => crate.id}
+      columns={[
+        { key: "code", label: words.code, cell: (crate) => <span className="mono">{crate.code}</span> },
+        { key: "rest", label: words.notBefore, cell: (crate) => <RestMark crate={crate} now={now} /> },
+      ]}
+    />
+  );
+}
+
+export function VenueSection({ viewer, loan, now }: { viewer: Viewer; loan: LoanSheet; now: string }) {
+  const subject = { institutionId: loan.borrower.id };
+  const coming = cratesHolding(loan, "travelling out");
+  const resting = cratesHolding(loan, "resting at venue").filter((crate) => crate.state === "resting closed");
+  const away = linesOf(loan, "travelling out", "resting at venue", "at venue");
+  const arrived = loan.crates.flatMap((crate) =>
+    crate.events
+      .filter((event) => event.kind === "arrived" || event.kind === "opened")
+      .map((event) => ({ ...event, code: crate.code })),
+  );
+  const receives = mayDo(viewer, "receiveLoan", subject) && coming.length > 0;
+  const opens = mayDo(viewer, "openCrate", subject);
+  const sends = mayDo(viewer, "sendHome", subject) && away.length > 0;
+  const home = loan.stages.find((stage) => stage.direction === "home");
+  const isClosed = (crate: CrateSheet) =>
+    crate.state === "with the carrier" || crate.state === "resting closed";
+  return (
+    <Section
+      id="venue"
+      title={loanWords.sections.venue}
+      margin={
+        <>
+          {resting.length > 0 && (
+            <MarginNote title={words.resting} source={words.restSource}>
+              {words.restWhy}
+            </MarginNote>
+          )}
+          {sends && <MarginNote title={words.sendHome}>{words.sendHomeAbout}</MarginNote>}
+        </>
+      }
+    >
+      {receives && (
+        <div className="no-print">
+          <ReceiveForm loanId={loan.id} direction="out" crates={coming.map(atDoor)} />
+        </div>
+      )}
+      {resting.length > 0 && <RestTable crates={resting} now={now} />}
+      {opens &&
+        resting
+          .filter((crate) => isRested(crate, now))
+          .map((crate) => (
+            <div key={crate.id} className={`no-print ${styles.block}`}>
+              <OpenCrateForm
+                loanId={loan.id}
+                crate={crate}
+                specimens={crate.contents
+                  .filter(({ specimenId }) =>
+                    linesOf(loan, "resting at venue").some((line) => line.specimenId === specimenId),
+                  )
+                  .map((content) => ({ ...content, components: [] }))}
+              />
+            </div>
+          ))}
+      {sends && (
+        <details className={`no-print ${styles.block}`} open={loan.isOverdue}>
+          <summary>{words.sendHome}</summary>
+          <SendHomeForm
+            loanId={loan.id}
+            away={away}
+            crates={loan.crates.filter(
+              (crate) =>
+                !isClosed(crate) &&
+                crate.contents.some(({ specimenId }) => away.some((line) => line.specimenId === specimenId)),
+            )}
+            carrier={home?.carrier ?? null}
+          />
+        </details>
+      )}
+      <CrateHistory events={arrived} empty={words.nothingAtVenue} />
+    </Section>
+  );
+}

@@ -1,0 +1,146 @@
+/** The enquiry slip: what was noted, what it is for, and what the rules would say, before anything is asked. */
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound, redirect } from "next/navigation";
+import { ActForm } from "#app/_parts/act-form.tsx";
+import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { Masthead, NextBox, PlainPage, RecordPage, Section } from "#app/_parts/record-page.tsx";
+import { StateMark } from "#app/_parts/state-mark.tsx";
+import { Strip } from "#app/_parts/strip.tsx";
+import { requireViewer } from "#app/_server/viewer.ts";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { slipWords as words } from "#app/_words/en/slip.ts";
+import { nextThings } from "#app/(signed-in)/loans/[id]/next-things.tsx";
+import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
+import { saveAndSubmit, saveRequest, takeOffSlip } from "#app/(signed-in)/slip/actions.ts";
+import { RequestForm } from "#app/(signed-in)/slip/request-form.tsx";
+import { requestVenues } from "#app/(signed-in)/slip/request-venues.ts";
+import { findSlip } from "#lib/loans/queries/list-loans.ts";
+import { listLoanSpecimens } from "#lib/loans/queries/loan-specimens.ts";
+import { getLoan, type LoanSheet } from "#lib/loans/queries.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import { centreSettings } from "#lib/people/queries.ts";
+import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
+import { today } from "#lib/platform/clock.ts";
+import { addDays } from "#lib/platform/dates.ts";
+import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
+
+export const metadata: Metadata = { title: words.title };
+
+const toSpecimens = (
+  <Link className="act" href="/specimens">
+    {words.findSpecimens}
+  </Link>
+);
+
+async function NotedSpecimens({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+  const from = today();
+  const until = addDays(from, 365);
+  const ids = loan.lines.map((line) => line.specimenId);
+  const free = await freePeriodsOf(viewer, ids, from, until);
+  return (
+    <Section id="specimens" title={words.specimens}>
+      <DataTable
+        caption={words.specimens}
+        captionHidden
+        rows={loan.lines}
+        rowKey={(line) => line.id}
+        empty={<EmptyState action={toSpecimens}>{words.none}</EmptyState>}
+        columns={[
+          {
+            key: "number",
+            label: loanWords.number,
+            cell: (line) => (
+              <Link className="mono" href={`/specimens/${line.specimenId}`}>
+                {line.accessionNumber}
+              </Link>
+            ),
+          },
+          { key: "title", label: loanWords.title, cell: (line) => line.title },
+          {
+            key: "free",
+            label: words.free,
+            cell: (line) => (
+              <Strip
+                label={line.accessionNumber}
+                from={from}
+                until={until}
+                free={free.get(line.specimenId) ?? []}
+              />
+            ),
+          },
+          {
+            key: "off",
+            label: words.takeOff,
+            cell: (line) => (
+              <ActForm
+                action={takeOffSlip.bind(null, loan.id, line.specimenId)}
+                label={`${words.takeOff}: ${line.accessionNumber}`}
+                button={words.takeOff}
+                look="plain"
+              />
+            ),
+          },
+        ]}
+      />
+      {loan.lines.length > 0 && (
+        <p className="no-print">
+          <Link href="/specimens">{words.findSpecimens}</Link>
+        </p>
+      )}
+    </Section>
+  );
+}
+
+export default async function SlipPage() {
+  const viewer = await requireViewer("/slip");
+  if (!mayDo(viewer, "openLoan")) notFound();
+  if (!isBorrower(viewer)) redirect("/loans?phase=slips");
+  const slip = await findSlip(viewer);
+  if (!slip)
+    return (
+      <PlainPage>
+        <Masthead title={words.title} />
+        <EmptyState action={toSpecimens}>{words.none}</EmptyState>
+      </PlainPage>
+    );
+  const loan = await getLoan(viewer, slip.id);
+  const specimens = await listLoanSpecimens(viewer, slip.id);
+  const sheets = new Set([...specimens.values()].flatMap((one) => (one.seriesCode === null ? [] : [one.id])));
+  return (
+    <RecordPage
+      masthead={
+        <Masthead
+          number={loan.number}
+          title={words.title}
+          latin={`${loanWords.count(loan.lines.length)}, ${loan.venue.name}`}
+          standing={
+            <p>
+              <StateMark outcome="neutral">{loanWords.states[loan.state]}</StateMark>
+            </p>
+          }
+        />
+      }
+      next={<NextBox things={nextThings(loan, viewer)} />}
+      index={[
+        { id: "specimens", label: words.specimens, count: loan.lines.length },
+        { id: "request", label: words.request },
+        { id: "suitability", label: words.suitability },
+      ]}
+    >
+      <NotedSpecimens viewer={viewer} loan={loan} />
+      <Section id="request" title={words.request}>
+        <RequestForm
+          loanId={loan.id}
+          start={loan.request}
+          venues={await requestVenues(viewer, loan.borrower.id)}
+          buffers={loan}
+          currency={(await centreSettings()).currency}
+          save={saveRequest.bind(null, loan.id)}
+          submit={loan.lines.length > 0 ? saveAndSubmit.bind(null, loan.id) : undefined}
+        />
+      </Section>
+      <SuitabilitySection loan={loan} sheets={sheets} about={words.suitabilityAbout} />
+    </RecordPage>
+  );
+}

@@ -1,0 +1,93 @@
+/**
+ * One voice on a request. The curator decides last: where consent is not clear,
+ * the donor officer has spoken before, and where what a donor wished is not known,
+ * the oversight body's word is on record with its paper. Bars refuse an
+ * acceptance; any office's no ends the request. The registrar never decides.
+ */
+import { linesIn, numbersInWords, refuseBars, requireState } from "#lib/loans/at-hand.ts";
+import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { holdDays } from "#lib/loans/commands/submit-request.ts";
+import { officesOf } from "#lib/loans/offices.ts";
+import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
+import { DecisionInput } from "#lib/loans/schema.ts";
+import { currentDecisions } from "#lib/loans/stored-request.ts";
+import { judgeSuitability, type Office, officesNeeded } from "#lib/loans/suitability.ts";
+import { command, type Work } from "#lib/people/command.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+import { newId } from "#lib/platform/identity.ts";
+import { Refusal } from "#lib/platform/refusal.ts";
+import { firmBookings, releaseLineBookings } from "#lib/whereabouts/commands.ts";
+
+function requireOffice(viewer: Viewer, { office, reference }: DecisionInput): void {
+  if (!officesOf(viewer).includes(office))
+    throw new Refusal("forbidden", "decision.not-your-office", { office });
+  if (office === "oversight body" && reference === "")
+    throw new Refusal("invalid", "input.invalid", {}, [
+      { path: "reference", message: "decision.reference-missing" },
+    ]);
+}
+
+type Spoken = { office: string; outcome: string; accountId: string };
+
+/** The last word of each office; a second word replaces the first. */
+function lastWords(decisions: readonly Spoken[]): Map<string, Spoken> {
+  return new Map(decisions.map((decision) => [decision.office, decision]));
+}
+
+function requireOffices(needed: readonly Office[], words: ReadonlyMap<string, Spoken>, viewer: Viewer): void {
+  for (const office of needed.filter((one) => one !== "curator"))
+    if (words.get(office)?.outcome !== "accept")
+      throw new Refusal("conflict", "decision.office-missing", { office });
+  const donorOfficer = words.get("donor officer");
+  if (needed.includes("donor officer") && donorOfficer?.accountId === viewer.accountId)
+    throw new Refusal("conflict", "decision.same-person");
+}
+
+async function keepDecision({ transaction, viewer, now }: Work, input: DecisionInput): Promise<void> {
+  await transaction.decision.create({
+    data: { id: newId(), ...input, accountId: viewer.accountId, decidedBy: viewer.name, decidedAt: now },
+  });
+}
+
+export const decideLoan = command("decideLoan", DecisionInput, async (work, input) => {
+  const { transaction, viewer, today, now } = work;
+  requireOffice(viewer, input);
+  const loan = await takeLoan(work, input.loanId, "decideLoan");
+  requireState(loan, ["requested"]);
+  const lines = linesIn(loan, "requested");
+
+  if (input.outcome === "decline") {
+    await keepDecision(work, input);
+    await releaseLineBookings(
+      work,
+      lines.map((line) => line.id),
+    );
+    await moveLines(work, lines, "declined");
+    await moveLines(work, linesIn(loan, "noted"), "withdrawn");
+    await transaction.loan.update({ where: { id: loan.id }, data: { closedAt: now } });
+    return;
+  }
+  if (input.office !== "curator") {
+    await keepDecision(work, input);
+    return;
+  }
+  const noted = linesIn(loan, "noted");
+  if (noted.length > 0)
+    throw new Refusal("conflict", "decision.not-submitted", { specimens: numbersInWords(noted) });
+  const { row, request, subjects } = await loanCaseOf(transaction, loan.id, today);
+  const findings = judgeSuitability(request, subjects);
+  requireOffices(
+    officesNeeded(findings),
+    lastWords(currentDecisions(row.decisions, row.submittedAt)),
+    viewer,
+  );
+  refuseBars(lines, findings, "decision.barred");
+  await keepDecision(work, input);
+  await keepRun(work, loan.id, "decision", findings);
+  await holdDays(work, loan);
+  await firmBookings(
+    work,
+    lines.map((line) => line.id),
+  );
+  await moveLines(work, lines, "accepted");
+});

@@ -1,0 +1,76 @@
+/**
+ * What every command on a loan begins with: the loan locked, the person
+ * authorised for it, its state computed. Commands on one loan happen one after
+ * the other; lines move only by the table of moves.
+ */
+import { type LineOnLoan, type LoanAtHand, requireMoves } from "#lib/loans/at-hand.ts";
+import { loanState } from "#lib/loans/loan-state.ts";
+import type { Finding, LineState } from "#lib/loans/schema.ts";
+import type { Work } from "#lib/people/command.ts";
+import { type Act, authorise } from "#lib/people/permission.ts";
+import { newId } from "#lib/platform/identity.ts";
+import { notFound } from "#lib/platform/refusal.ts";
+
+/** Locks a loan and loads what decides. @throws {Refusal} "not-found" for what is not there and for what is not theirs */
+export async function takeLoan(work: Work, loanId: string, act: Act): Promise<LoanAtHand> {
+  await work.transaction.$queryRaw`SELECT 1 FROM loan WHERE id = ${loanId}::uuid FOR NO KEY UPDATE`;
+  const row = await work.transaction.loan.findUnique({
+    where: { id: loanId },
+    include: {
+      lines: {
+        include: { specimen: { select: { accessionNumber: true } } },
+        orderBy: { specimen: { accessionNumber: "asc" } },
+      },
+      agreements: {
+        orderBy: { version: "desc" },
+        take: 1,
+        include: { signatures: { select: { party: true } } },
+      },
+      _count: { select: { crates: true } },
+    },
+  });
+  if (!row) throw notFound("loan");
+  authorise(work.viewer, act, { institutionId: row.borrowerId });
+  const lines = row.lines.map(({ id, specimenId, state, specimen }) => ({
+    id,
+    specimenId,
+    accessionNumber: specimen.accessionNumber,
+    state: state as LineState,
+  }));
+  const state = loanState({
+    lines: lines.map((line) => line.state),
+    signedByBoth: row.agreements[0]?.signatures.length === 2,
+    hasCrates: row._count.crates > 0,
+    isEnded: row.closedAt !== null,
+  });
+  const { id, number, borrowerId, venueId, submittedAt } = row;
+  return { id, number, borrowerId, venueId, submittedAt, state, lines };
+}
+
+/** Moves lines to a state. @throws {Refusal} "loan.move-not-allowed" outside the table of moves */
+export async function moveLines(work: Work, lines: readonly LineOnLoan[], to: LineState): Promise<void> {
+  requireMoves(lines, to);
+  await work.transaction.loanLine.updateMany({
+    where: { id: { in: lines.map((line) => line.id) } },
+    data: { state: to, stateSince: work.now },
+  });
+}
+
+/** Keeps one evaluation as it was. */
+export async function keepRun(
+  work: Work,
+  loanId: string,
+  occasion: string,
+  findings: readonly Finding[],
+): Promise<void> {
+  await work.transaction.suitabilityRun.create({
+    data: {
+      id: newId(),
+      loanId,
+      occasion,
+      runAt: work.now,
+      accountId: work.viewer.accountId,
+      findings: [...findings],
+    },
+  });
+}

@@ -1,0 +1,30 @@
+/**
+ * Saving what a borrower states, half done or whole. A request that was submitted
+ * is checked whole and taken in again: days are held anew, rules run anew, and
+ * what the offices said about the earlier one counts no more.
+ */
+import { linesIn, requireState } from "#lib/loans/at-hand.ts";
+import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { takeInRequest } from "#lib/loans/commands/submit-request.ts";
+import { StateInput } from "#lib/loans/inputs.ts";
+import { toColumns } from "#lib/loans/stored-request.ts";
+import { command, type Work } from "#lib/people/command.ts";
+import { isBorrower } from "#lib/people/viewer.ts";
+import { notFound } from "#lib/platform/refusal.ts";
+
+/** A borrower names only venues of its own; that of somebody else does not exist for it. */
+export async function requireVenue({ transaction, viewer }: Work, venueId: string): Promise<void> {
+  const venue = await transaction.venue.findUnique({
+    where: { id: venueId },
+    select: { institutionId: true },
+  });
+  if (!venue || (isBorrower(viewer) && venue.institutionId !== viewer.institutionId)) throw notFound("venue");
+}
+
+export const stateRequest = command("stateRequest", StateInput, async (work, { loanId, request }) => {
+  const loan = await takeLoan(work, loanId, "stateRequest");
+  requireState(loan, ["enquiry", "requested"]);
+  await requireVenue(work, request.venueId);
+  await work.transaction.loan.update({ where: { id: loan.id }, data: toColumns(request) });
+  if (linesIn(loan, "requested").length > 0) await takeInRequest(work, loan);
+});

@@ -1,0 +1,78 @@
+/**
+ * Submitting a request: it is checked whole, its days are held for 14 days, the
+ * rules run and what they found is kept. Days that somebody else has are refused
+ * with the day from which the specimen is free; bars of the other rules are shown
+ * and left to the decision.
+ */
+import { type LoanAtHand, linesIn, requireState } from "#lib/loans/at-hand.ts";
+import { settleBuffers, withdrawLines } from "#lib/loans/commands/note-specimen.ts";
+import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { LoanOnly } from "#lib/loans/inputs.ts";
+import { bookedRange } from "#lib/loans/period.ts";
+import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
+import { LoanInput } from "#lib/loans/schema.ts";
+import { toRequest } from "#lib/loans/stored-request.ts";
+import { judgeSuitability } from "#lib/loans/suitability.ts";
+import { command, type Work } from "#lib/people/command.ts";
+import { parseInput } from "#lib/platform/parse.ts";
+import { Refusal } from "#lib/platform/refusal.ts";
+import { holdSpecimens } from "#lib/whereabouts/commands.ts";
+import type { Outcome } from "#lib/workings/outcome.ts";
+
+const HOLD_DAYS = 14;
+const dayMs = 86_400_000;
+
+export type Submitted = Record<Outcome, number>;
+
+/** Holds the days of a loan's specimens, anew where they were held before. */
+export async function holdDays(work: Work, loan: LoanAtHand): Promise<void> {
+  const row = await work.transaction.loan.findUniqueOrThrow({ where: { id: loan.id } });
+  const request = toRequest(row);
+  const days = bookedRange({ ...request, daysBefore: row.daysBefore, daysAfter: row.daysAfter }, work.today);
+  const expiresAt = new Date(work.now.getTime() + HOLD_DAYS * dayMs);
+  await holdSpecimens(
+    work,
+    linesIn(loan, "noted", "requested").map(({ id, specimenId }) => ({
+      loanLineId: id,
+      specimenId,
+      ...days,
+      expiresAt,
+    })),
+  );
+}
+
+/** Takes a request in as it stands. @returns how many findings of each outcome there are */
+export async function takeInRequest(work: Work, loan: LoanAtHand): Promise<Submitted> {
+  const row = await work.transaction.loan.findUniqueOrThrow({ where: { id: loan.id } });
+  const request = parseInput(LoanInput, toRequest(row));
+  if (!(request.startsOn > work.today))
+    throw new Refusal("invalid", "input.invalid", {}, [{ path: "startsOn", message: "loan.starts-in-past" }]);
+  await settleBuffers(work, loan.id);
+  await holdDays(work, loan);
+  await work.transaction.loan.update({ where: { id: loan.id }, data: { submittedAt: work.now } });
+  await moveLines(work, linesIn(loan, "noted"), "requested");
+  const { request: facts, subjects } = await loanCaseOf(work.transaction, loan.id, work.today);
+  const findings = judgeSuitability(facts, subjects);
+  await keepRun(work, loan.id, "request", findings);
+  const count = (outcome: Outcome) => findings.filter((finding) => finding.outcome === outcome).length;
+  return { clear: count("clear"), attend: count("attend"), bar: count("bar") };
+}
+
+export const submitRequest = command(
+  "submitRequest",
+  LoanOnly,
+  async (work, { loanId }): Promise<Submitted> => {
+    const loan = await takeLoan(work, loanId, "submitRequest");
+    requireState(loan, ["enquiry", "requested"]);
+    if (linesIn(loan, "noted", "requested").length === 0) throw new Refusal("conflict", "loan.no-specimens");
+    return await takeInRequest(work, loan);
+  },
+);
+
+/** Ends a loan that has not left. What is away comes home first. */
+export const withdrawRequest = command("withdrawRequest", LoanOnly, async (work, { loanId }) => {
+  const loan = await takeLoan(work, loanId, "withdrawRequest");
+  requireState(loan, ["enquiry", "requested", "accepted", "agreed", "preparing"]);
+  await withdrawLines(work, loan, linesIn(loan, "noted", "requested", "accepted", "packed"));
+  await work.transaction.loan.update({ where: { id: loan.id }, data: { closedAt: work.now } });
+});

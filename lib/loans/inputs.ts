@@ -1,0 +1,111 @@
+/**
+ * What each act on a loan is told, as one schema for the form, the action and the
+ * API. A request may be saved half done; it is checked whole by `LoanInput` when
+ * it is submitted.
+ */
+import { z } from "zod";
+import { Humidity, TemperatureC } from "#lib/environment/schema.ts";
+import { LoanInput } from "#lib/loans/schema.ts";
+import { Id } from "#lib/platform/identity.ts";
+import { CrateLook, SpecimenCount } from "#lib/shipments/schema.ts";
+import { CarrierClass, FragilityClass, PeakG } from "#lib/transport/schema.ts";
+
+const text = (most: number) => z.string().trim().max(most);
+const ids = z.array(Id).max(500);
+
+/** A request as far as it is stated. */
+export const RequestDraft = z
+  .object({
+    ...LoanInput.shape,
+    title: text(160),
+    contactName: text(120),
+    contactEmail: z.union([z.literal(""), z.email().max(200)]),
+    contactPhone: text(40),
+  })
+  .check((context) => {
+    const { value, issues } = context;
+    if (!(value.startsOn < value.endsOn))
+      issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message: "loan.period-reversed" });
+  });
+export type RequestDraft = z.infer<typeof RequestDraft>;
+
+export const OpenLoanInput = z.object({
+  /** Who borrows; left out by a borrower, whose own institution it is. */
+  borrowerId: Id.nullable(),
+  /** Left out for a slip that is stated later. */
+  request: RequestDraft.nullable(),
+  specimenIds: ids,
+});
+
+export const NoteInput = z
+  .object({
+    loanId: Id,
+    specimenIds: ids,
+    /** A series stands for each of its sheets. */
+    seriesId: Id.nullable(),
+  })
+  .refine(({ specimenIds, seriesId }) => specimenIds.length > 0 || seriesId !== null, {
+    message: "loan.no-specimens",
+    path: ["specimenIds"],
+  });
+
+export const LoanSpecimen = z.object({ loanId: Id, specimenId: Id });
+export const LoanOnly = z.object({ loanId: Id });
+export const StateInput = z.object({ loanId: Id, request: RequestDraft });
+
+export const SignInput = z.object({
+  agreementId: Id,
+  /** The hash of the terms that the signer has before their eyes. */
+  sha256: z.string().regex(/^[0-9a-f]{64}$/, "agreement.hash-shape"),
+  signerRole: text(120).min(1),
+});
+
+export const PlanCratesInput = z.object({
+  loanId: Id,
+  carrierClass: CarrierClass,
+  /** The curator's own figures for single specimens. */
+  own: z
+    .array(z.object({ specimenId: Id, fragilityClass: FragilityClass.nullable(), peakG: PeakG.nullable() }))
+    .max(500),
+});
+
+export const SealInput = z.object({
+  crateId: Id,
+  sealNumber: text(40).min(1),
+  packed: z.array(z.object({ specimenId: Id, componentsComplete: z.boolean() })).max(500),
+});
+
+/** What is known of the air on arrival; null is not known and makes the rest longer. */
+const arrival = {
+  outsideC: TemperatureC.nullable(),
+  roomC: TemperatureC.nullable(),
+  roomHumidity: Humidity.min(0.01).nullable(),
+};
+
+export const ReceiveInput = z.object({ loanId: Id, crates: z.array(CrateLook).min(1).max(200), ...arrival });
+
+export const OpenCrateInput = z.object({ crateId: Id, counts: z.array(SpecimenCount).min(1).max(500) });
+
+export const SendHomeInput = z.object({
+  loanId: Id,
+  /** Which go home; null for all that are away. */
+  specimenIds: ids.nullable(),
+  seals: z.array(z.object({ crateId: Id, sealNumber: text(40) })).max(200),
+  /** Who takes them, where no stage home is planned. */
+  carrier: text(160),
+});
+
+export const ReturnCount = SpecimenCount.extend({
+  missingComponents: z
+    .array(z.object({ name: text(120).min(1), missing: z.number().int().min(1).max(1_000) }))
+    .max(60),
+});
+export const CountReturnInput = z.object({ loanId: Id, counts: z.array(ReturnCount).min(1).max(500) });
+
+export const checkInVerdicts = ["no change", "change within wear", "needs treatment", "damage"] as const;
+export const CheckInInput = z.object({
+  loanId: Id,
+  specimenId: Id,
+  verdict: z.enum(checkInVerdicts),
+  remark: text(200),
+});

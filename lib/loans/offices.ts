@@ -1,0 +1,21 @@
+/**
+ * Who speaks for which office when a request is decided. The registrar speaks for
+ * none; the oversight body's word is recorded from its paper by the house.
+ */
+import type { offices } from "#lib/loans/schema.ts";
+import type { Role, Viewer } from "#lib/people/viewer.ts";
+
+type Office = (typeof offices)[number];
+
+export const speaksFor: Record<Office, readonly Role[]> = {
+  curator: ["curator", "collection manager"],
+  "donor officer": ["donor officer"],
+  "oversight body": ["donor officer", "collection manager"],
+};
+
+/** The offices that somebody may speak for, in the order in which they are shown. */
+export function officesOf(viewer: Pick<Viewer, "roles">): Office[] {
+  return (Object.keys(speaksFor) as Office[]).filter((office) =>
+    viewer.roles.some((role) => speaksFor[office].includes(role)),
+  );
+}

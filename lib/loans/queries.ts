@@ -1,0 +1,296 @@
+/**
+ * One loan with everything that its file shows, in the viewer's sight. Before it
+ * leaves, the rules are run anew for each look and the gates are judged; later the
+ * last kept run speaks. A borrower sees the loans of its own institution only;
+ * what is not theirs is not there.
+ */
+import type { Prisma } from "#.generated/prisma/client.ts";
+import { type CheckComparison, compareChecks } from "#lib/condition/comparison.ts";
+import { type CheckSheet, checksOfLoan } from "#lib/condition/queries.ts";
+import { type Gate, releaseGates } from "#lib/loans/gates.ts";
+import type { RequestDraft } from "#lib/loans/inputs.ts";
+import { loanState } from "#lib/loans/loan-state.ts";
+import { type NextStep, nextSteps } from "#lib/loans/next-step.ts";
+import { busyRange, type Days } from "#lib/loans/period.ts";
+import { type CaseLine, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
+import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
+import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
+import type { CostSum } from "#lib/loans/rules/cover.ts";
+import { type Finding, LoanInput, type LoanState, type RuleGroup } from "#lib/loans/schema.ts";
+import { type LoanSight, readableFindings, readableGates, sightOfLoan } from "#lib/loans/sight.ts";
+import { currentDecisions, toRequest } from "#lib/loans/stored-request.ts";
+import { judgeSuitability, type Office, officesNeeded, suitabilityMatrix } from "#lib/loans/suitability.ts";
+import type { AgreementTerms } from "#lib/loans/terms.ts";
+import { awayStates } from "#lib/loans/transitions.ts";
+import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
+import { now, today } from "#lib/platform/clock.ts";
+import { type Database, database, type Transaction } from "#lib/platform/database.ts";
+import { type CrateSheet, cratesOf, type StageSheet, stagesOf } from "#lib/shipments/queries.ts";
+import type { Outcome } from "#lib/workings/outcome.ts";
+
+type Reader = Database | Transaction;
+
+export type SignatureRow = { party: string; signerName: string; signerRole: string; signedAt: string };
+export type AgreementSheet = {
+  id: string;
+  version: number;
+  sha256: string;
+  drawnUpBy: string;
+  drawnUpAt: string;
+  signatures: SignatureRow[];
+  /** Null for who may not see replacement costs. */
+  terms: AgreementTerms | null;
+};
+
+export type CoverSheet = {
+  id: string;
+  insurer: string;
+  policyNumber: string;
+  minor: number;
+  currency: string;
+  startsAt: string;
+  endsAt: string;
+  coversTransit: boolean;
+  territories: string[];
+};
+
+export type DecisionRow = {
+  office: Office;
+  outcome: "accept" | "decline";
+  decidedBy: string;
+  decidedAt: string;
+  conditions: string;
+  grounds: string;
+  reference: string;
+  /** Whether it is about the request as it stands. */
+  counts: boolean;
+};
+
+export type LineChecks = {
+  out: CheckSheet | null;
+  home: CheckSheet | null;
+  comparison: CheckComparison | null;
+};
+
+export type LoanSheet = {
+  id: string;
+  number: string;
+  state: LoanState;
+  isOverdue: boolean;
+  borrower: { id: string; name: string; city: string; countryCode: string };
+  venue: { id: string; name: string; address: string; countryCode: string };
+  request: RequestDraft;
+  missingFields: string[];
+  daysBefore: number;
+  daysAfter: number;
+  busy: Days;
+  createdAt: string;
+  submittedAt: string | null;
+  closedAt: string | null;
+  lines: (CaseLine & { checks: LineChecks | null })[];
+  sight: LoanSight;
+  /** Of this moment before it leaves, of the last kept run afterwards. */
+  findings: Finding[];
+  matrix: Record<string, Record<RuleGroup, Outcome>>;
+  latestRun: { occasion: string; runAt: string; findings: Finding[] } | null;
+  officesNeeded: Office[];
+  decisions: DecisionRow[];
+  /** Null for who may not see replacement costs. */
+  coverNeeded: CostSum | null;
+  covers: CoverSheet[] | null;
+  agreements: AgreementSheet[];
+  crates: CrateSheet[];
+  stages: StageSheet[];
+  gates: Gate[];
+  nextSteps: NextStep[];
+};
+
+const beforeRelease: readonly LoanState[] = ["enquiry", "requested", "accepted", "agreed", "preparing"];
+const withGates: readonly LoanState[] = ["accepted", "agreed", "preparing"];
+
+/** Fields of the request that are missing before it can be submitted. */
+function missingFieldsOf(request: RequestDraft, day: string): string[] {
+  const parsed = LoanInput.safeParse(request);
+  const missing = parsed.success ? [] : parsed.error.issues.map((issue) => String(issue.path[0] ?? ""));
+  return [...new Set(request.startsOn > day ? missing : [...missing, "startsOn"])];
+}
+
+function toAgreement(
+  row: Prisma.AgreementGetPayload<{ include: { signatures: true } }>,
+  sight: LoanSight,
+): AgreementSheet {
+  return {
+    id: row.id,
+    version: row.version,
+    sha256: row.sha256,
+    drawnUpBy: row.drawnUpBy,
+    drawnUpAt: row.drawnUpAt.toISOString(),
+    signatures: row.signatures.map(({ party, signerName, signerRole, signedAt }) => ({
+      party,
+      signerName,
+      signerRole,
+      signedAt: signedAt.toISOString(),
+    })),
+    terms: sight.costs ? (JSON.parse(row.terms) as AgreementTerms) : null,
+  };
+}
+
+function decisionsOf({ row }: LoanCase): DecisionRow[] {
+  const current = new Set(currentDecisions(row.decisions, row.submittedAt).map(({ id }) => id));
+  return row.decisions.map(
+    ({ id, office, outcome, decidedBy, decidedAt, conditions, grounds, reference }) => ({
+      office: office as Office,
+      outcome: outcome as DecisionRow["outcome"],
+      decidedBy,
+      decidedAt: decidedAt.toISOString(),
+      conditions,
+      grounds,
+      reference,
+      counts: current.has(id),
+    }),
+  );
+}
+
+function coversOf({ row }: LoanCase): CoverSheet[] {
+  return row.covers.map(({ id, insurer, policyNumber, amountMinor, currency, ...cover }) => ({
+    id,
+    insurer,
+    policyNumber,
+    minor: Number(amountMinor),
+    currency,
+    startsAt: cover.startsAt.toISOString(),
+    endsAt: cover.endsAt.toISOString(),
+    coversTransit: cover.coversTransit,
+    territories: cover.territories,
+  }));
+}
+
+function checksOfLine(checks: readonly CheckSheet[]): LineChecks {
+  const out = checks.findLast((check) => check.occasion === "out") ?? null;
+  const home = checks.findLast((check) => check.occasion === "home") ?? null;
+  return { out, home, comparison: out && home ? compareChecks(out, home) : null };
+}
+
+async function latestRunOf(reader: Reader, loanId: string) {
+  const run = await reader.suitabilityRun.findFirst({ where: { loanId }, orderBy: { runAt: "desc" } });
+  return (
+    run && {
+      occasion: run.occasion,
+      runAt: run.runAt.toISOString(),
+      findings: run.findings as unknown as Finding[],
+    }
+  );
+}
+
+/** The outcome of every group for every specimen, as a plain record. */
+const toMatrix = (findings: readonly Finding[]) => Object.fromEntries(suitabilityMatrix(findings));
+
+/** @throws {Refusal} "not-found" for what is not there and for what is not theirs */
+export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet> {
+  const borrowerId = await requireLoanFile(viewer, loanId);
+  const sight = sightOfLoan(viewer, { institutionId: borrowerId });
+  const reader = database();
+  const day = today();
+  const loanCase = await loanCaseOf(reader, loanId, day);
+  const { row, lines, request: facts, subjects } = loanCase;
+  const agreements = await reader.agreement.findMany({
+    where: { loanId },
+    orderBy: { version: "desc" },
+    include: { signatures: { orderBy: { signedAt: "asc" } } },
+  });
+  const crates = await cratesOf(reader, loanId);
+  const stages = await stagesOf(reader, loanId);
+  const checks = await checksOfLoan(reader, loanId);
+  const [newest] = agreements;
+  const state = loanState({
+    lines: lines.map((line) => line.state),
+    signedByBoth: newest?.signatures.length === 2,
+    hasCrates: crates.length > 0,
+    isEnded: row.closedAt !== null,
+  });
+  const latestRun = await latestRunOf(reader, loanId);
+  const judged = beforeRelease.includes(state)
+    ? judgeSuitability(facts, subjects)
+    : (latestRun?.findings ?? []);
+  const release = withGates.includes(state) ? await releaseFactsOf(reader, loanCase, judged) : null;
+  const gates = readableGates(release === null ? [] : releaseGates(release), sight);
+  const findings = readableFindings(judged, sight);
+  const request = toRequest(row);
+  const missingFields = missingFieldsOf(request, day);
+  const needed = officesNeeded(judged);
+  const accepted = decisionsOf(loanCase).filter((one) => one.counts && one.outcome === "accept");
+  const isAway = lines.some((line) => awayStates.includes(line.state));
+  return {
+    id: row.id,
+    number: row.number,
+    state,
+    isOverdue: isAway && facts.endsOn <= day,
+    borrower: {
+      id: row.borrower.id,
+      name: row.borrower.name,
+      city: row.borrower.city,
+      countryCode: row.borrower.countryCode,
+    },
+    venue: {
+      id: facts.venue.id,
+      name: facts.venue.name,
+      address: facts.venue.address,
+      countryCode: facts.venue.countryCode,
+    },
+    request,
+    missingFields,
+    daysBefore: row.daysBefore,
+    daysAfter: row.daysAfter,
+    busy: busyRange(facts),
+    createdAt: row.createdAt.toISOString(),
+    submittedAt: row.submittedAt?.toISOString() ?? null,
+    closedAt: row.closedAt?.toISOString() ?? null,
+    lines: lines.map((line) => ({
+      ...line,
+      checks: sight.checks ? checksOfLine(checks.get(line.specimenId) ?? []) : null,
+    })),
+    sight,
+    findings,
+    matrix: toMatrix(judged),
+    latestRun: latestRun && { ...latestRun, findings: readableFindings(latestRun.findings, sight) },
+    officesNeeded: needed,
+    decisions: isBorrower(viewer)
+      ? decisionsOf(loanCase).filter((one) => one.office === "curator" || one.outcome === "decline")
+      : decisionsOf(loanCase),
+    coverNeeded: sight.costs && release !== null ? release.costs : null,
+    covers: sight.costs ? coversOf(loanCase) : null,
+    agreements: agreements.map((agreement) => toAgreement(agreement, sight)),
+    crates,
+    stages,
+    gates,
+    nextSteps: nextSteps({
+      state,
+      today: day,
+      now: now().toISOString(),
+      endsOn: facts.endsOn,
+      missingFields,
+      lines: lines.map(({ specimenId, accessionNumber, state: lineState }) => ({
+        specimenId,
+        accessionNumber,
+        state: lineState,
+        isChecked: checks.get(specimenId)?.some((check) => check.occasion === "home") ?? false,
+      })),
+      findings,
+      officesNeeded: needed,
+      officesAccepted: accepted.map((one) => one.office),
+      agreement: newest
+        ? {
+            version: newest.version,
+            signedByLender: newest.signatures.some(({ party }) => party === "lender"),
+            signedByBorrower: newest.signatures.some(({ party }) => party === "borrower"),
+          }
+        : null,
+      hasCover: row.covers.length > 0,
+      gates,
+      hasStageHome: stages.some((stage) => stage.direction === "home"),
+      resting: crates
+        .filter((crate) => crate.state === "resting closed")
+        .map((crate) => ({ crate: crate.code, notBefore: crate.notBefore })),
+    }),
+  };
+}

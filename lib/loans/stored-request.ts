@@ -1,0 +1,79 @@
+/**
+ * Between a loan as people state it and its row. The two ways are inverse: what
+ * was stated comes back as it was stated.
+ */
+import type { Prisma } from "#.generated/prisma/client.ts";
+import type { RequestDraft } from "#lib/loans/inputs.ts";
+import type { CoverFacts, RequestFacts } from "#lib/loans/rules/case.ts";
+import { toDate, toDateText } from "#lib/platform/dates.ts";
+
+export type StoredLoan = Prisma.LoanGetPayload<object>;
+type StoredCover = Prisma.CoverGetPayload<object>;
+type StoredDecision = Prisma.DecisionGetPayload<object>;
+
+/** The columns of a stated request. */
+export function toColumns({ cover, startsOn, endsOn, ...stated }: RequestDraft) {
+  return {
+    ...stated,
+    startsOn: toDate(startsOn),
+    endsOn: toDate(endsOn),
+    coverMinor: cover === null ? null : BigInt(cover.minor),
+    coverCurrency: cover?.currency ?? null,
+  };
+}
+
+type StatedColumns = Pick<StoredLoan, keyof ReturnType<typeof toColumns>>;
+
+/** The request as it was stated, whole or half done. */
+export function toRequest(row: StatedColumns): RequestDraft {
+  const { coverMinor, coverCurrency } = row;
+  return {
+    venueId: row.venueId,
+    title: row.title,
+    purpose: row.purpose as RequestDraft["purpose"],
+    teachingUse: row.teachingUse as RequestDraft["teachingUse"],
+    audience: row.audience as RequestDraft["audience"],
+    paidAdmission: row.paidAdmission,
+    displayStyle: row.displayStyle as RequestDraft["displayStyle"],
+    pictures: row.pictures as RequestDraft["pictures"],
+    startsOn: toDateText(row.startsOn),
+    endsOn: toDateText(row.endsOn),
+    contactName: row.contactName,
+    contactEmail: row.contactEmail,
+    contactPhone: row.contactPhone,
+    cover:
+      coverMinor === null || coverCurrency === null
+        ? null
+        : { minor: Number(coverMinor), currency: coverCurrency },
+    note: row.note,
+  };
+}
+
+export function toCoverFacts(row: StoredCover): CoverFacts {
+  return {
+    amount: { minor: Number(row.amountMinor), currency: row.currency },
+    startsAt: row.startsAt.toISOString(),
+    endsAt: row.endsAt.toISOString(),
+    coversTransit: row.coversTransit,
+    territories: row.territories,
+  };
+}
+
+/** Decisions that count: those on the request as it was last submitted. */
+export function currentDecisions<Row extends Pick<StoredDecision, "decidedAt">>(
+  decisions: readonly Row[],
+  submittedAt: Date | null,
+): Row[] {
+  return submittedAt === null ? [] : decisions.filter((decision) => decision.decidedAt >= submittedAt);
+}
+
+/** The oversight body's last word on the request as it stands, where it accepts. */
+export function oversightWord(
+  decisions: readonly StoredDecision[],
+  submittedAt: Date | null,
+): RequestFacts["oversight"] {
+  const word = currentDecisions(decisions, submittedAt).findLast((one) => one.office === "oversight body");
+  return word?.outcome === "accept"
+    ? { reference: word.reference, decidedOn: toDateText(word.decidedAt) }
+    : null;
+}

@@ -1,0 +1,93 @@
+/**
+ * Suitability: all rules over all specimens of a request, from facts to findings.
+ * Pure, so the same facts always give the same findings, in the order of the
+ * specimens and, within one, of the groups. Every specimen has at least one
+ * finding in every group, the clear ones included: silence is never an answer.
+ */
+import { judgeBooking } from "#lib/loans/rules/booking.ts";
+import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
+import { judgeClimate } from "#lib/loans/rules/climate.ts";
+import { judgeCheck } from "#lib/loans/rules/condition.ts";
+import { judgeCover } from "#lib/loans/rules/cover.ts";
+import { judgeDisplayLicence } from "#lib/loans/rules/display-licence.ts";
+import { judgeFrance } from "#lib/loans/rules/france.ts";
+import { judgeConsent } from "#lib/loans/rules/general.ts";
+import { judgePermits } from "#lib/loans/rules/permits.ts";
+import { judgeTitle } from "#lib/loans/rules/title.ts";
+import { judgeUse } from "#lib/loans/rules/use.ts";
+import { judgeWayIn, rememberingPlanMaker } from "#lib/loans/rules/way-in.ts";
+import { type Finding, type offices, type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
+import { type Outcome, strictestOutcome } from "#lib/workings/outcome.ts";
+
+export function judgeSuitability(request: RequestFacts, subjects: readonly SpecimenCase[]): Finding[] {
+  const makePlan = rememberingPlanMaker();
+  return subjects.flatMap((subject) => {
+    const findings = [
+      ...judgeConsent(subject, request),
+      ...judgeTitle(subject),
+      ...judgePermits(subject, request),
+      ...judgeDisplayLicence(subject, request),
+      ...judgeFrance(subject, request),
+      ...judgeBooking(subject, request),
+      ...judgeCheck(subject, request),
+      ...judgeUse(subject, request),
+      ...judgeClimate(subject, request),
+      ...judgeWayIn(subject, request, makePlan),
+      ...judgeCover(subject, request, subjects),
+    ];
+    return ruleGroups.flatMap((group) => findings.filter((finding) => finding.group === group));
+  });
+}
+
+/** The strictest outcome of each specimen under each group. */
+export type SuitabilityMatrix = Map<string, Record<RuleGroup, Outcome>>;
+
+/** A group without a finding is attend: what nobody judged is not clear. */
+export function suitabilityMatrix(findings: readonly Finding[]): SuitabilityMatrix {
+  const specimenIds = new Set(findings.map((finding) => finding.specimenId));
+  return new Map(
+    [...specimenIds].map((specimenId) => {
+      const own = findings.filter((finding) => finding.specimenId === specimenId);
+      const outcomeOf = (group: RuleGroup): Outcome => {
+        const outcomes = own.filter((finding) => finding.group === group).map((finding) => finding.outcome);
+        return outcomes.length === 0 ? "attend" : strictestOutcome(outcomes);
+      };
+      const row = Object.fromEntries(ruleGroups.map((group) => [group, outcomeOf(group)]));
+      return [specimenId, row as Record<RuleGroup, Outcome>];
+    }),
+  );
+}
+
+export const barsOf = (findings: readonly Finding[]) =>
+  findings.filter((finding) => finding.outcome === "bar");
+
+export type Office = (typeof offices)[number];
+
+/** Facts on which the oversight body's word is asked: what a donor's free word does not settle. */
+const factsForOversight: readonly string[] = [
+  "consent.not-asked",
+  "consent.not-known",
+  "consent.audience-not-known",
+  "consent.no-record",
+  "consent.no-record-of-one",
+  "consent.foetal",
+  "consent.minor",
+  "consent.identifiable",
+  "consent.age-not-known",
+  "consent.recognisable-not-known",
+  "consent.basis-without-own-word",
+];
+
+/**
+ * Whose word a decision needs, in the order in which they speak. The curator's
+ * always, as the last; the donor officer's when anything about consent is not
+ * clear; the oversight body's when what a donor wished is not known or somebody
+ * could be recognised.
+ */
+export function officesNeeded(findings: readonly Finding[]): Office[] {
+  const open = findings.filter((finding) => finding.group === "consent" && finding.outcome !== "clear");
+  const needed: Office[] = [];
+  if (open.length > 0) needed.push("donor officer");
+  if (open.some((finding) => factsForOversight.includes(finding.fact))) needed.push("oversight body");
+  return [...needed, "curator"];
+}

@@ -1,0 +1,74 @@
+/** Signing in and out, and coming back to what one came for. */
+import {
+  expect,
+  expectAccessible,
+  open,
+  personOf,
+  ready,
+  signIn,
+  test,
+} from "#tests/support/browser-page.ts";
+
+const curator = personOf("curator");
+
+test("the right e-mail and password lead to what is due, and signing out ends it", async ({ page }) => {
+  await open(page, "/sign-in");
+  await expectAccessible(page);
+  await signIn(page, curator);
+  await expect(page.getByRole("heading", { level: 1, name: "Due and at risk" })).toBeVisible();
+  await expect(page.getByRole("banner")).toContainText(`${curator.name}, curator`);
+
+  await page.getByRole("button", { name: "Sign out" }).click();
+  await expect(page).toHaveURL("/sign-in");
+  await page.goto("/specimens");
+  await expect(page.getByRole("button", { name: "Sign in" })).toBeVisible();
+});
+
+test("an e-mail in capital letters is the same e-mail", async ({ page }) => {
+  await open(page, "/sign-in");
+  await signIn(page, { ...curator, email: curator.email.toUpperCase() });
+  await expect(page.getByRole("banner")).toContainText(curator.name);
+});
+
+for (const [what, typed] of [
+  ["a wrong password", { ...curator, password: "wrong-password-2026" }],
+  ["an unknown e-mail", { ...curator, email: "nobody@halmren.example" }],
+  ["a query in the fields", { email: "'or'1'='1@halmren.example", password: "' or 1=1; --" }],
+] as const)
+  test(`${what} is refused with one sentence that tells nothing, and the e-mail stays typed`, async ({
+    page,
+  }) => {
+    await open(page, "/sign-in");
+    await signIn(page, typed);
+    await expect(page.getByRole("main").getByRole("alert")).toHaveText(
+      "This e-mail and password do not belong together. Check both and try again.",
+    );
+    await expect(page.getByLabel("E-mail")).toHaveValue(typed.email);
+    await expectAccessible(page);
+    await page.goto("/specimens");
+    await expect(page.getByRole("button", { name: "Sign in" })).toBeVisible();
+  });
+
+test("a stranger comes back to the page asked for, with everything that was asked of it", async ({
+  page,
+}) => {
+  await page.goto("/specimens?q=upper+limb&kind=sheet");
+  await ready(page);
+  await signIn(page, curator);
+  await expect(page).toHaveURL("/specimens?q=upper+limb&kind=sheet");
+  await expect(page.getByLabel("Number, title, or a structure")).toHaveValue("upper limb");
+});
+
+for (const outside of [
+  "https://elsewhere.example/",
+  "//elsewhere.example/",
+  "/\\elsewhere.example/",
+  "/\t/elsewhere.example/",
+  "javascript:alert(1)",
+])
+  test(`the address ${JSON.stringify(outside)} in "to" is not followed`, async ({ page, baseURL }) => {
+    await open(page, `/sign-in?to=${encodeURIComponent(outside)}`);
+    await signIn(page, curator);
+    await expect(page.getByRole("banner")).toContainText(curator.name);
+    await expect(page).toHaveURL(new URL("/", baseURL).href);
+  });

@@ -1,0 +1,248 @@
+import { describe, expect, test } from "vitest";
+import { allHold, gateNames, type ReleaseFacts, releaseGates } from "#lib/loans/gates.ts";
+import { finding } from "#lib/loans/rules/case.ts";
+
+const one = "01920000-0000-7000-8000-000000000101";
+const two = "01920000-0000-7000-8000-000000000102";
+const check = { checkedOn: "2027-02-10", isForThisLoanOut: true, grade: "A", fitToTravel: true };
+const clear = (id: string) => finding(id, "P2", "permits", { outcome: "clear", fact: "permits.no-border" });
+
+const ready = (said: Partial<ReleaseFacts> = {}): ReleaseFacts => ({
+  today: "2027-02-20",
+  lines: [
+    { specimenId: one, accessionNumber: "AN 1", isPacked: true },
+    { specimenId: two, accessionNumber: "AN 2", isPacked: true },
+  ],
+  agreement: { version: 2, signedByLender: true, signedByBorrower: true, schedule: ["AN 1", "AN 2"] },
+  covers: [
+    {
+      amount: { minor: 3_000, currency: "EUR" },
+      startsAt: "2027-02-20T00:00:00Z",
+      endsAt: "2027-07-16T00:00:00Z",
+      coversTransit: true,
+      territories: ["NO"],
+    },
+  ],
+  stretches: [
+    { from: "2027-02-20T00:00:00Z", to: "2027-07-15T00:00:00Z", isTransit: true, territories: ["NO"] },
+  ],
+  costs: { minor: 3_000, currency: "EUR", currencies: ["EUR"], unknown: 0 },
+  findings: [clear(one), clear(two)],
+  checks: new Map([
+    [one, check],
+    [two, check],
+  ]),
+  crates: [{ code: "L 1/1", state: "sealed", specimenIds: [one, two] }],
+  stageOut: { carrier: "Carrier", departsOn: "2027-02-20" },
+  ...said,
+});
+const failing = (facts: ReleaseFacts) => releaseGates(facts).filter((gate) => !gate.holds);
+
+test("a loan that is ready holds at every gate, in their order", () => {
+  const gates = releaseGates(ready());
+  expect(gates.map((gate) => gate.gate)).toEqual([...gateNames]);
+  expect(allHold(gates)).toBe(true);
+  for (const gate of gates) expect(gate.facts.length).toBeGreaterThan(0);
+});
+
+const agreement = { version: 2, signedByLender: true, signedByBorrower: true, schedule: ["AN 1", "AN 2"] };
+const [fullCover] = ready().covers;
+const crate = { code: "L 1/1", state: "sealed", specimenIds: [one, two] } as const;
+
+test.each([
+  ["no agreement", { agreement: null }, "signed", "gate.no-agreement"],
+  [
+    "a signature of the lender missing",
+    { agreement: { ...agreement, signedByLender: false } },
+    "signed",
+    "gate.not-signed",
+  ],
+  [
+    "a signature of the borrower missing",
+    { agreement: { ...agreement, signedByBorrower: false } },
+    "signed",
+    "gate.not-signed",
+  ],
+  [
+    "a specimen that the agreement does not name",
+    { agreement: { ...agreement, schedule: ["AN 1"] } },
+    "signed",
+    "gate.other-schedule",
+  ],
+  [
+    "a specimen that the agreement names and the loan does not",
+    { agreement: { ...agreement, schedule: ["AN 1", "AN 2", "AN 3"] } },
+    "signed",
+    "gate.other-schedule",
+  ],
+  ["no cover", { covers: [] }, "cover", "gate.cover-no-cover"],
+  [
+    "cover that starts an hour late",
+    { covers: [{ ...fullCover, startsAt: "2027-02-20T01:00:00Z" }] },
+    "cover",
+    "gate.cover-no-cover",
+  ],
+  [
+    "cover without transit",
+    { covers: [{ ...fullCover, coversTransit: false }] },
+    "cover",
+    "gate.cover-not-on-the-road",
+  ],
+  [
+    "cover that is too low",
+    { covers: [{ ...fullCover, amount: { minor: 2_999, currency: "EUR" } }] },
+    "cover",
+    "gate.cover-too-low",
+  ],
+  [
+    "a replacement cost that nobody knows",
+    { costs: { minor: 1, currency: "EUR", currencies: ["EUR"], unknown: 1 } },
+    "cover",
+    "gate.cost-not-known",
+  ],
+  [
+    "a permit that bars",
+    {
+      findings: [
+        clear(one),
+        finding(two, "P1", "permits", {
+          outcome: "bar",
+          fact: "permits.species-not-known",
+          wayOut: "way.species-paper",
+        }),
+      ],
+    },
+    "permits",
+    "permits.species-not-known",
+  ],
+  ["no check for going out", { checks: new Map([[one, check]]) }, "condition", "gate.no-check-out"],
+  [
+    "a check for something else",
+    {
+      checks: new Map([
+        [one, check],
+        [two, { ...check, isForThisLoanOut: false }],
+      ]),
+    },
+    "condition",
+    "gate.no-check-out",
+  ],
+  [
+    "a check of 31 days ago",
+    {
+      checks: new Map([
+        [one, check],
+        [two, { ...check, checkedOn: "2027-01-20" }],
+      ]),
+    },
+    "condition",
+    "gate.check-too-old",
+  ],
+  [
+    "a specimen that may not travel",
+    {
+      checks: new Map([
+        [one, check],
+        [two, { ...check, fitToTravel: false }],
+      ]),
+    },
+    "condition",
+    "gate.not-fit-to-travel",
+  ],
+  [
+    "a specimen of grade D",
+    {
+      checks: new Map([
+        [one, check],
+        [two, { ...check, grade: "D" }],
+      ]),
+    },
+    "condition",
+    "gate.grade-not-acceptable",
+  ],
+  [
+    "a bar of consent",
+    {
+      findings: [
+        clear(one),
+        clear(two),
+        finding(one, "G3", "consent", {
+          outcome: "bar",
+          fact: "consent.withdrawn",
+          wayOut: "way.donor-officer-only",
+        }),
+      ],
+    },
+    "nothing barred",
+    "consent.withdrawn",
+  ],
+  ["a specimen that no rule judged", { findings: [clear(one)] }, "nothing barred", "gate.not-judged"],
+  ["a specimen in no crate", { crates: [{ ...crate, specimenIds: [one] }] }, "crates", "gate.in-no-crate"],
+  [
+    "a specimen in two crates",
+    { crates: [crate, { ...crate, code: "L 1/2", specimenIds: [two] }] },
+    "crates",
+    "gate.in-two-crates",
+  ],
+  [
+    "a specimen that is not packed",
+    {
+      lines: [
+        { specimenId: one, accessionNumber: "AN 1", isPacked: true },
+        { specimenId: two, accessionNumber: "AN 2", isPacked: false },
+      ],
+    },
+    "crates",
+    "gate.not-packed",
+  ],
+  ["a crate that is not sealed", { crates: [{ ...crate, state: "packed" }] }, "crates", "gate.not-sealed"],
+  [
+    "a crate that holds something else",
+    { crates: [{ ...crate, specimenIds: [one, two, "other"] }] },
+    "crates",
+    "gate.holds-others",
+  ],
+  ["no carrier", { stageOut: null }, "carrier", "gate.no-carrier"],
+] as [string, Partial<ReleaseFacts>, string, string][])(
+  "%s holds the loan back",
+  (_what, said, gate, code) => {
+    const gates = failing(ready(said));
+    expect(gates.map((one) => one.gate)).toEqual([gate]);
+    expect(
+      gates[0]?.facts.map((fact) => (fact.code === "gate.finding" ? fact.parameters.fact : fact.code)),
+    ).toContain(code);
+  },
+);
+
+describe("the permits gate", () => {
+  test("holds with what wants attention told", () => {
+    const attend = finding(one, "P2", "permits", {
+      outcome: "attend",
+      fact: "permits.border-not-known",
+      wayOut: "way.ask-authority-border",
+    });
+    const gate = releaseGates(ready({ findings: [attend, clear(two)] })).find(
+      ({ gate }) => gate === "permits",
+    );
+    expect(gate).toMatchObject({
+      holds: true,
+      facts: [
+        { parameters: { open: 1 } },
+        { code: "gate.finding", parameters: { fact: "permits.border-not-known", specimen: "AN 1" } },
+      ],
+    });
+  });
+});
+
+test("without a specimen nothing is released", () => {
+  expect(allHold(releaseGates(ready({ lines: [] })))).toBe(false);
+  expect(allHold([])).toBe(false);
+});
+
+test("a check of 30 days ago still serves", () => {
+  const checks = new Map([
+    [one, { ...check, checkedOn: "2027-01-21" }],
+    [two, check],
+  ]);
+  expect(failing(ready({ checks }))).toEqual([]);
+});

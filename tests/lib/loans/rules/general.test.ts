@@ -1,0 +1,104 @@
+import { describe, expect, test } from "vitest";
+import { judgeConsent } from "#lib/loans/rules/general.ts";
+import type { Finding } from "#lib/loans/schema.ts";
+import type { ConsentFacts } from "#lib/provenance/schema.ts";
+import { strictestOutcome } from "#lib/workings/outcome.ts";
+import { paidShow, publicShow, rows } from "#tests/lib/loans/rules/general-rows.ts";
+import { aConsentFact, allScopes } from "#tests/support/consents.ts";
+import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
+
+const caseWith = (...consents: ConsentFacts[]) =>
+  aSpecimenCase({ provenance: { consents, donorsWithoutConsent: 0, permits: [], title: null } });
+const nobodyKnown = aSpecimenCase({
+  provenance: { consents: [], donorsWithoutConsent: 0, permits: [], title: null },
+});
+
+const of = (findings: readonly Finding[], rule: string) =>
+  findings.filter((finding) => finding.rule === rule);
+const outcomeOf = (findings: readonly Finding[], rule: string) =>
+  strictestOutcome(of(findings, rule).map((finding) => finding.outcome));
+
+test.each(rows)("%s (%s)", (_what, rule, consent, request, outcome, fact) => {
+  const findings = judgeConsent(caseWith(aConsentFact(consent)), aRequestFact(request));
+  expect(outcomeOf(findings, rule)).toBe(outcome);
+  expect(of(findings, rule).map((finding) => finding.fact)).toContain(fact);
+});
+
+describe("a human specimen without a consent record", () => {
+  test("is attend for teaching, by the path for collections of unknown provenance", () => {
+    const findings = judgeConsent(nobodyKnown, aRequestFact());
+    expect(outcomeOf(findings, "G2")).toBe("attend");
+    expect(of(findings, "G2")[0]?.wayOut).toBe("way.legacy-path");
+  });
+  test("is a bar in public", () => {
+    expect(outcomeOf(judgeConsent(nobodyKnown, aRequestFact(publicShow)), "G2")).toBe("bar");
+  });
+  test("is not lent before the oversight body's word, and is attend after it", () => {
+    expect(outcomeOf(judgeConsent(nobodyKnown, aRequestFact()), "G10")).toBe("bar");
+    const oversight = { reference: "OB 4/27", decidedOn: "2026-11-01" };
+    const after = judgeConsent(nobodyKnown, aRequestFact({ oversight }));
+    expect(strictestOutcome(after.map((finding) => finding.outcome))).toBe("attend");
+  });
+  test("is never said to be unrecognisable", () => {
+    expect(outcomeOf(judgeConsent(nobodyKnown, aRequestFact()), "G8")).toBe("attend");
+  });
+});
+
+test("a young donor is attend, and a bar in public", () => {
+  const young = aSpecimenCase({ specimen: { ageBand: "10–19" } });
+  expect(outcomeOf(judgeConsent(young, aRequestFact()), "G8")).toBe("attend");
+  expect(outcomeOf(judgeConsent(young, aRequestFact(publicShow)), "G8")).toBe("bar");
+});
+
+test("a specimen whose age nobody knows is taken as recent", () => {
+  const undated = aSpecimenCase({ specimen: { acquiredOn: null, preparedOn: null } });
+  expect(of(judgeConsent(undated, aRequestFact()), "G15")).toMatchObject([
+    { outcome: "attend", fact: "consent.age-of-specimen-not-known" },
+  ]);
+});
+
+test("an animal specimen asks no donor", () => {
+  const animal = aSpecimenCase({ specimen: { human: false, scientificName: "Equus caballus" } });
+  expect(judgeConsent(animal, aRequestFact(paidShow))).toMatchObject([
+    { outcome: "clear", fact: "consent.animal" },
+  ]);
+});
+
+test("a donor without a record makes the whole composite unknown", () => {
+  const composite = aSpecimenCase({
+    provenance: { consents: [aConsentFact()], donorsWithoutConsent: 1, permits: [], title: null },
+  });
+  const findings = judgeConsent(composite, aRequestFact());
+  expect(outcomeOf(findings, "G1")).toBe("attend");
+  expect(of(findings, "G2")).toMatchObject([{ fact: "consent.no-record-of-one", parameters: { donors: 1 } }]);
+});
+
+describe("the worked example: an adult donor, scopes for teaching, research, lending, export and internal pictures", () => {
+  const consent = aConsentFact({
+    answers: allScopes("not asked", {
+      "professional teaching": "granted",
+      research: "granted",
+      "lending to others": "granted",
+      export: "granted",
+      "pictures, internal": "granted",
+      "public display, free": "refused",
+    }),
+  });
+  const lyon = aVenueFact({ countryCode: "FR" });
+
+  test("a paid exhibition in Lyon with press pictures is barred by G1 and G6, and its pictures by G7", () => {
+    const findings = judgeConsent(
+      caseWith(consent),
+      aRequestFact({ ...paidShow, pictures: ["press"], venue: lyon }),
+    );
+    expect(outcomeOf(findings, "G1")).toBe("bar");
+    expect(outcomeOf(findings, "G6")).toBe("bar");
+    expect(of(findings, "G7")).toMatchObject([
+      { fact: "consent.pictures-not-known", wayOut: "way.without-these-pictures" },
+    ]);
+  });
+  test("the medical faculty in Lyon, for enrolled students and without charge, is clear", () => {
+    const findings = judgeConsent(caseWith(consent), aRequestFact({ venue: lyon }));
+    expect(findings.filter((finding) => finding.outcome !== "clear")).toEqual([]);
+  });
+});

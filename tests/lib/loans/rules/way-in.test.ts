@@ -1,0 +1,94 @@
+import { expect, test } from "vitest";
+import { judgeWayIn, rememberingPlanMaker } from "#lib/loans/rules/way-in.ts";
+import type { Passage } from "#lib/people/schema.ts";
+import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
+
+const aDoor = (widthMm: number, heightMm: number): Passage => ({
+  kind: "door",
+  name: "Lab door",
+  widthMm,
+  heightMm,
+  depthMm: null,
+  secondWidthMm: null,
+  loadKg: null,
+});
+const through = (...passages: Passage[]) => aRequestFact({ venue: aVenueFact({ passages }) });
+const aBody = aSpecimenCase({
+  specimen: { kind: "whole body", massKg: 80, size: { lengthMm: 1900, widthMm: 800, heightMm: 700 } },
+});
+
+test("an organ's crate passes a wide door", () => {
+  const findings = judgeWayIn(aSpecimenCase(), through(aDoor(1600, 2400)));
+  expect(findings.map(({ rule, outcome }) => [rule, outcome])).toEqual([
+    ["W1", "clear"],
+    ["W2", "clear"],
+  ]);
+});
+
+test("a body's crate is barred by a door of 900 mm, with what it needs and what there is", () => {
+  const [way] = judgeWayIn(aBody, through(aDoor(900, 2100)));
+  expect(way).toMatchObject({
+    outcome: "bar",
+    fact: "way-in.too-narrow",
+    parameters: { passage: "Lab door", check: "door width", available: 900, unit: "mm" },
+    wayOut: "way.other-way-in",
+  });
+  expect(Number(way?.parameters.needed)).toBeGreaterThan(900);
+});
+
+test("the same crate passes a door that is wide enough", () => {
+  expect(judgeWayIn(aBody, through(aDoor(1400, 2100)))[0]).toMatchObject({
+    outcome: "clear",
+    fact: "way-in.passes",
+  });
+});
+
+test("a lift of unknown depth is attend", () => {
+  const lift: Passage = { ...aDoor(1200, 2200), kind: "lift", name: "Lift A" };
+  expect(judgeWayIn(aSpecimenCase(), through(lift))[0]).toMatchObject({
+    outcome: "attend",
+    fact: "way-in.not-measured",
+  });
+});
+
+test("a way in that nobody has described is attend", () => {
+  expect(judgeWayIn(aSpecimenCase(), through())[0]).toMatchObject({
+    outcome: "attend",
+    fact: "way-in.no-passages",
+  });
+});
+
+test("a specimen that nobody has measured or weighed is attend", () => {
+  for (const specimen of [{ size: null }, { massKg: null }])
+    expect(judgeWayIn(aSpecimenCase({ specimen }), through(aDoor(900, 2100)))).toMatchObject([
+      { outcome: "attend", fact: "way-in.size-not-known" },
+    ]);
+});
+
+test("what no crate of the tables takes is attend", () => {
+  const specimen = { size: { lengthMm: 9_000, widthMm: 200, heightMm: 200 } };
+  expect(judgeWayIn(aSpecimenCase({ specimen }), through(aDoor(900, 2100)))).toMatchObject([
+    { outcome: "attend", fact: "way-in.beyond-tables", wayOut: "way.design-crate" },
+  ]);
+});
+
+test("alike sheets are planned once", () => {
+  let asked = 0;
+  const makePlan = rememberingPlanMaker();
+  const counting: typeof makePlan = (question) => {
+    const before = asked;
+    const plan = makePlan(question);
+    asked = before + 1;
+    return plan;
+  };
+  const first = judgeWayIn(aSpecimenCase(), through(aDoor(900, 2100)), counting);
+  const second = judgeWayIn(
+    aSpecimenCase({ specimen: { id: "01920000-0000-7000-8000-000000000102" } }),
+    through(aDoor(900, 2100)),
+    counting,
+  );
+  expect(asked).toBe(2);
+  expect(second.map(({ fact, parameters }) => [fact, parameters])).toEqual(
+    first.map(({ fact, parameters }) => [fact, parameters]),
+  );
+});

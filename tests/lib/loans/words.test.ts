@@ -1,0 +1,116 @@
+/** Every code that lending gives out has its sentence, and every sentence finds its parameters. */
+import fs from "node:fs";
+import path from "node:path";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { english } from "#app/_words/en.ts";
+import { hasSentence } from "#app/_words/sentences.ts";
+import { gapReasons } from "#lib/loans/cover-gaps.ts";
+import type { RequestFacts } from "#lib/loans/rules/case.ts";
+import { audiences, displayStyles, plannedPictures, purposes, teachingUses } from "#lib/loans/schema.ts";
+import { judgeSuitability } from "#lib/loans/suitability.ts";
+import { anyConsent } from "#tests/support/consents.ts";
+import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
+
+const root = path.resolve(import.meta.dirname, "../../..");
+const sources = ["lib/loans", "lib/shipments", "lib/condition"]
+  .flatMap((folder) =>
+    fs
+      .readdirSync(path.join(root, folder), { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile() && entry.name.endsWith(".ts"))
+      .map((entry) => fs.readFileSync(path.join(entry.parentPath, entry.name), "utf8")),
+  )
+  .join("\n");
+
+/** Codes as they stand in the source between quotes. */
+const codesOf = (groups: string) => [
+  ...new Set(
+    [...sources.matchAll(new RegExp(`"((?:${groups})\\.[a-z-]+)"`, "g"))].map((match) => match[1] ?? ""),
+  ),
+];
+
+/** The condition room's names of its own rules are no facts. */
+const rulesOfCondition = ["condition.activity", "condition.recency", "condition.verdict"];
+
+test.each([
+  ["gates", "gate"],
+  ["next steps", "next"],
+  ["ways out", "way"],
+  ["what is kept back", "reason"],
+  ["facts", "consent|title|permits|free|condition|use|climate|way-in|cover"],
+  ["refusals", "loan|decision|agreement|check-in|check|crate|stage|carrier"],
+])("%s have their sentences", (_what, groups) => {
+  const codes = codesOf(groups).filter((code) => !rulesOfCondition.includes(code));
+  expect(codes.length).toBeGreaterThan(2);
+  expect(codes.filter((code) => !hasSentence(code))).toEqual([]);
+});
+
+test("every reason of a gap in cover has its sentence", () => {
+  for (const reason of gapReasons) expect(hasSentence(`gate.cover-${reason}`), reason).toBe(true);
+});
+
+const anyVenue = fc
+  .record({
+    countryCode: fc.constantFrom("NO", "FR", "DE"),
+    temperatureHighC: fc.constantFrom(null, 21, 27, 33),
+    humidityLow: fc.constantFrom(null, 0.45, 0.33, 0.2),
+    illuminanceLx: fc.constantFrom(null, 40, 400),
+    uvMicrowattPerLumen: fc.constantFrom(null, 5, 40, 100),
+    supervisedRoom: fc.option(fc.boolean()),
+    restrictedView: fc.option(fc.boolean()),
+    spillProvision: fc.option(fc.boolean()),
+    reportedOn: fc.constantFrom(null, "2020-01-01", "2026-10-01"),
+    passages: fc.constantFrom([], aVenueFact().passages),
+  })
+  .map((said) => aVenueFact(said));
+
+const anyRequest: fc.Arbitrary<RequestFacts> = fc
+  .record({
+    purpose: fc.constantFrom(...purposes),
+    teachingUse: fc.constantFrom(...teachingUses),
+    audience: fc.constantFrom(...audiences),
+    paidAdmission: fc.boolean(),
+    displayStyle: fc.constantFrom(...displayStyles),
+    pictures: fc.uniqueArray(fc.constantFrom(...plannedPictures)),
+    venue: anyVenue,
+    statedCover: fc.constantFrom(null, { minor: 100, currency: "EUR" }, { minor: 100, currency: "NOK" }),
+  })
+  .map((said) => aRequestFact(said));
+
+test("whatever is found can be said, with nothing left open but what is not known", () => {
+  fc.assert(
+    fc.property(
+      anyRequest,
+      fc.array(anyConsent, { maxLength: 2 }),
+      fc.boolean(),
+      (request, consents, human) => {
+        const subject = aSpecimenCase({
+          specimen: human
+            ? {}
+            : {
+                human,
+                scientificName: "Equus caballus",
+                preparation: "fluid-preserved",
+                fluidName: "ethanol",
+              },
+          provenance: { ...aSpecimenCase().provenance, consents: human ? consents : [] },
+        });
+        for (const { fact, wayOut, parameters } of judgeSuitability(request, [subject])) {
+          expect(hasSentence(fact), fact).toBe(true);
+          if (wayOut !== "") expect(hasSentence(wayOut), wayOut).toBe(true);
+          for (const [, name] of (english[fact] ?? "").matchAll(/\{(\w+)\}/g))
+            expect(Object.keys(parameters), `${fact} {${name}}`).toContain(name);
+        }
+      },
+    ),
+    { numRuns: 200 },
+  );
+});
+
+test("no sentence calls something lawful, and the words are the trade's", () => {
+  for (const [code, sentence] of Object.entries(english).filter(([key]) =>
+    /^(consent|title|permits|way|gate|next|loan)\./.test(key),
+  )) {
+    expect(sentence, code).not.toMatch(/\b(lawful|legal|allowed by law|piece|object|leg)\b/i);
+  }
+});
