@@ -6,9 +6,10 @@
  */
 "use client";
 
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useEffect, useRef, useState } from "react";
 import { type Control, type FieldPath, type FieldValues, useController } from "react-hook-form";
 import { SelectField, TextField } from "#app/_parts/fields.tsx";
+import { digitsOf } from "#app/_parts/sent-fields.ts";
 import { readCodes, writeCodes } from "#app/_parts/typed-codes.ts";
 import { fractionToPercent, percentToFraction, readNumber, writeNumber } from "#app/_parts/typed-number.ts";
 import { fieldWords } from "#app/_words/en/fields.ts";
@@ -54,6 +55,49 @@ export function NumberField<Values extends FieldValues>({
         setTyped(event.target.value);
         kept.onChange(read(event.target.value));
       }}
+    />
+  );
+}
+
+/** An amount as people write it, kept in whole minor units of its currency. */
+export function AmountField<Values extends FieldValues>({
+  control,
+  name,
+  currency,
+  ...field
+}: FieldOf<Values> & { currency: string | undefined }) {
+  const { field: kept } = useController({ control, name });
+  const digits = digitsOf(currency ?? "");
+  const read = (text: string): number | null => {
+    const value = readNumber(text);
+    return value === null ? null : Math.round(value * 10 ** digits);
+  };
+  const textOf = (value: unknown) =>
+    typeof value === "number" && Number.isFinite(value) ? (value / 10 ** digits).toFixed(digits) : "";
+  const [typed, setTyped] = useState(() => textOf(kept.value));
+  const shown = sameNumber(read(typed), kept.value ?? null) ? typed : textOf(kept.value);
+  const keep = (text: string) => {
+    setTyped(text);
+    kept.onChange(read(text));
+  };
+  // The same figure in a currency with other decimals is another number of minor units.
+  const last = useRef({ digits, shown });
+  useEffect(() => {
+    const figure = last.current.digits === digits ? shown : last.current.shown;
+    last.current = { digits, shown: figure };
+    if (figure !== shown) keep(figure);
+  });
+  return (
+    <TextField
+      {...field}
+      error={Number.isNaN(kept.value) && field.error ? fieldWords.notANumber : field.error}
+      name={name}
+      ref={kept.ref}
+      inputMode="decimal"
+      autoComplete="off"
+      value={shown}
+      onBlur={kept.onBlur}
+      onChange={(event) => keep(event.target.value)}
     />
   );
 }

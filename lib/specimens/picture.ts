@@ -7,8 +7,8 @@
 import { createHash } from "node:crypto";
 import sharp from "sharp";
 import { Refusal } from "#lib/platform/refusal.ts";
+import { mostPictureBytes } from "#lib/specimens/schema.ts";
 
-export const mostPictureBytes = 15 * 1024 * 1024;
 export const mostPicturePixels = 60_000_000;
 export const longestSidePx = 2_400;
 

@@ -62,6 +62,9 @@ export const hazardSubstances = [
 export const formerNumberKinds = ["former accession", "department", "jar", "field", "owner's"] as const;
 export const costBases = ["preparation cost", "cost to replace", "agreed with the owner"] as const;
 
+/** The largest file of a picture that is taken in. */
+export const mostPictureBytes = 15 * 1024 * 1024;
+
 /** Side, visibility and state belong to what is seen on this specimen, not to the structure. */
 export const shownSides = ["left", "right", "both", "median", "unknown"] as const;
 export const seenGrades = ["fully exposed", "partly exposed", "in section", "landmark only"] as const;

@@ -50,7 +50,7 @@ test("a curator records a specimen; wrong fields say what is wrong and nothing t
   await page.getByRole("button", { name: "Add a component" }).click();
   await page.getByLabel("Component", { exact: true }).fill("glass jar");
   await page.getByRole("button", { name: "Add a hazard" }).click();
-  await page.getByLabel("Substance").selectOption("alcohol");
+  await page.getByLabel("Substance", { exact: true }).selectOption("alcohol");
 
   // What only the collection can tell comes from the server and stands at its field as well.
   await save(page);
@@ -208,8 +208,9 @@ test("a picture is put on the record; a damaged or over-large one is refused wit
   for (const [name, content, sentence] of [
     ["cut-short.jpg", photograph.subarray(0, photograph.length / 2), unreadable],
     ["page.jpg", Buffer.from("<html><script>alert(1)</script></html>"), unreadable],
-    ["large.jpg", Buffer.concat([photograph, Buffer.alloc(15 * 1024 * 1024)]), tooLarge],
     ["very-large.jpg", Buffer.concat([photograph, Buffer.alloc(40 * 1024 * 1024)]), tooLarge],
+    ["script.png", Buffer.from("<svg onload='alert(1)'/>"), unreadable],
+    ["large.jpg", Buffer.concat([photograph, Buffer.alloc(15 * 1024 * 1024)]), tooLarge],
   ] as const) {
     await send(name, content);
     await expect(form.getByRole("alert"), name).toContainText(sentence);
@@ -247,7 +248,7 @@ test("a check begins with nothing chosen, is refused half done, and stands on th
   for (const same of await page.getByRole("radio", { name: "the same", exact: true }).all())
     await same.check();
   await page.getByRole("button", { name: "Add a finding" }).click();
-  await page.getByLabel("Where").fill("Tip of the thumb");
+  await page.getByLabel("Where", { exact: true }).fill("Tip of the thumb");
   for (const question of ["Fit to show", "Fit to handle"])
     await page.getByRole("group", { name: question }).getByRole("radio", { name: "yes" }).check();
   await page.getByRole("group", { name: "Fit to travel" }).getByRole("radio", { name: "no" }).check();

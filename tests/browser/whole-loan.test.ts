@@ -45,7 +45,7 @@ async function section(page: Page, address: string, name: string) {
 test.afterAll(() => moveClock(0));
 
 test("a loan goes out and comes safely home", async ({ browser }) => {
-  test.setTimeout(240_000);
+  test.setTimeout(400_000);
   let address = "";
 
   await test.step("the lecturer finds a specimen and asks for it", async () => {

@@ -16,6 +16,7 @@ import {
 } from "#app/_parts/fields.tsx";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import type { FormState } from "#app/_parts/form-state.ts";
+import { AmountField } from "#app/_parts/record-fields.tsx";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
 import {
@@ -48,7 +49,7 @@ function tidy(values: SpecimenInput): SpecimenInput {
   const size = (sides: SpecimenInput["size"]) =>
     sides && Object.values(sides).some((side) => side !== null) ? sides : null;
   const cost = values.replacementCost;
-  const stated = cost && (cost.minor as number | null) !== null;
+  const stated = cost && ((cost.minor ?? null) as number | null) !== null;
   return {
     ...values,
     size: size(values.size),
@@ -248,19 +249,11 @@ export function SpecimenForm({
       <fieldset>
         <legend>{words.replacementCost}</legend>
         <FieldGrid>
-          <TextField
+          <AmountField
+            control={control}
+            name="replacementCost.minor"
             label={words.costAmount}
-            type="number"
-            step="0.01"
-            {...register("replacementCost.minor", {
-              setValueAs: (typed: unknown) =>
-                typed === "" || typed === null || typed === undefined
-                  ? null
-                  : typeof typed === "number"
-                    ? typed
-                    : Math.round(Number(typed) * 100),
-            })}
-            defaultValue={start.replacementCost ? (start.replacementCost.minor / 100).toFixed(2) : ""}
+            currency={form.watch("replacementCost.currency")}
             error={errorOf("replacementCost.minor")}
           />
           <TextField

@@ -1,7 +1,8 @@
 /** Pictures on their way in: what is kept of them, and which are refused. */
 import sharp from "sharp";
 import { describe, expect, test } from "vitest";
-import { longestSidePx, mostPictureBytes, readPicture } from "#lib/specimens/picture.ts";
+import { longestSidePx, readPicture } from "#lib/specimens/picture.ts";
+import { mostPictureBytes } from "#lib/specimens/schema.ts";
 
 const plain = (width: number, height: number, channels: 3 | 4 = 3) =>
   sharp({ create: { width, height, channels, background: { r: 200, g: 60, b: 40, alpha: 0.5 } } });

@@ -22,7 +22,7 @@ import { donorsWords as words } from "#app/_words/en/donors.ts";
 import { formatDate, formatMoment } from "#app/_words/format.ts";
 import { ConsentSheet, formName } from "#app/(signed-in)/donors/[code]/consent-section.tsx";
 import { SealedRecordPanel } from "#app/(signed-in)/donors/[code]/sealed-record.tsx";
-import { saveWithdrawal } from "#app/(signed-in)/donors/actions.ts";
+import { openRecord, saveSealedRecord, saveWithdrawal } from "#app/(signed-in)/donors/actions.ts";
 import { ConsentStateMark } from "#app/(signed-in)/donors/consent-marks.tsx";
 import { happenedTo, type RowOfRecord } from "#lib/desk/queries/happened.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
@@ -227,10 +227,9 @@ export default async function DonorPage({ params }: Props) {
       </Section>
       <Section id="sealed" title={words.sealed}>
         <SealedRecordPanel
-          code={code}
           kept={donor.sealedRecordKept}
-          mayOpen={mayDo(viewer, "openSealedRecord")}
-          mayKeep={mayDo(viewer, "keepSealedRecord")}
+          open={mayDo(viewer, "openSealedRecord") ? openRecord.bind(null, code) : null}
+          keep={mayDo(viewer, "keepSealedRecord") ? saveSealedRecord.bind(null, code) : null}
         />
       </Section>
       {donor.looks && (

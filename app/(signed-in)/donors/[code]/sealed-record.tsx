@@ -6,20 +6,25 @@
 "use client";
 
 import { useActionState, useState } from "react";
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { FieldGrid, FormActions, TextAreaField, TextField } from "#app/_parts/fields.tsx";
 import { DateText, Unknown } from "#app/_parts/figures.tsx";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { idle, issueOf } from "#app/_parts/form-state.ts";
 import { donorsWords as words } from "#app/_words/en/donors.ts";
-import { openRecord, saveSealedRecord } from "#app/(signed-in)/donors/actions.ts";
 import type { SealedState } from "#app/(signed-in)/donors/sealed-state.ts";
 import type { SealedRecordInput } from "#lib/provenance/schema.ts";
 
-function KeepForm({ code, start }: { code: string; start: SealedRecordInput | null }) {
+/** Both acts come bound to the donor from the page: made here, they would be new ones at every drawing. */
+type SealedActs = {
+  open: (before: SealedState, fields: FormData) => Promise<SealedState>;
+  keep: FormAction;
+};
+
+function KeepForm({ keep, start }: { keep: FormAction; start: SealedRecordInput | null }) {
   return (
-    <ActionForm action={saveSealedRecord.bind(null, code)} label={start ? words.correct : words.keepTitle}>
+    <ActionForm action={keep} label={start ? words.correct : words.keepTitle}>
       {(state) => (
         <>
           <FieldGrid>
@@ -72,13 +77,11 @@ function KeepForm({ code, start }: { code: string; start: SealedRecordInput | nu
 function OpenRecord({
   record,
   onClose,
-  code,
-  mayKeep,
+  keep,
 }: {
   record: SealedRecordInput;
   onClose: () => void;
-  code: string;
-  mayKeep: boolean;
+  keep: FormAction | null;
 }) {
   return (
     <div className="no-print">
@@ -97,32 +100,25 @@ function OpenRecord({
       <button type="button" className="outline" onClick={onClose}>
         {words.close}
       </button>
-      {mayKeep && (
+      {keep && (
         <details>
           <summary>{words.correct}</summary>
-          <KeepForm code={code} start={record} />
+          <KeepForm keep={keep} start={record} />
         </details>
       )}
     </div>
   );
 }
 
-function Opening({ code, mayKeep }: { code: string; mayKeep: boolean }) {
-  const [state, send, pending] = useActionState<SealedState, FormData>(openRecord.bind(null, code), idle);
+function Opening({ open, keep }: { open: SealedActs["open"]; keep: FormAction | null }) {
+  const [state, send, pending] = useActionState<SealedState, FormData>(open, idle);
   const [closed, setClosed] = useState<SealedRecordInput | null>(null);
   if (state.state === "open" && state.record !== closed)
-    return (
-      <OpenRecord
-        record={state.record}
-        onClose={() => setClosed(state.record)}
-        code={code}
-        mayKeep={mayKeep}
-      />
-    );
+    return <OpenRecord record={state.record} onClose={() => setClosed(state.record)} keep={keep} />;
   return (
     <form action={send} aria-label={words.open}>
       <p>
-        {words.sealedKept} {mayKeep && words.openToCorrect}
+        {words.sealedKept} {keep && words.openToCorrect}
       </p>
       <p>{words.openAbout}</p>
       <TextAreaField
@@ -146,25 +142,23 @@ function Opening({ code, mayKeep }: { code: string; mayKeep: boolean }) {
 
 /**
  * @param kept whether there is a record to open
- * @param mayOpen the viewer may open it, with a reason
- * @param mayKeep the viewer keeps sealed records
+ * @param open opens it, with a reason; null for who may not
+ * @param keep keeps it; null for who keeps no sealed records
  */
 export function SealedRecordPanel({
-  code,
   kept,
-  mayOpen,
-  mayKeep,
+  open,
+  keep,
 }: {
-  code: string;
   kept: boolean;
-  mayOpen: boolean;
-  mayKeep: boolean;
+  open: SealedActs["open"] | null;
+  keep: FormAction | null;
 }) {
-  if (kept) return mayOpen ? <Opening code={code} mayKeep={mayKeep} /> : <p>{words.sealedKept}</p>;
+  if (kept) return open ? <Opening open={open} keep={keep} /> : <p>{words.sealedKept}</p>;
   return (
     <>
       <p>{words.sealedNone}</p>
-      {mayKeep ? <KeepForm code={code} start={null} /> : <p className="quiet">{words.sealedNoneToYou}</p>}
+      {keep ? <KeepForm keep={keep} start={null} /> : <p className="quiet">{words.sealedNoneToYou}</p>}
     </>
   );
 }

@@ -11,6 +11,7 @@ import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { specimenProvenanceWords as words } from "#app/_words/en/specimen-provenance.ts";
 import { AnswerMark } from "#app/(signed-in)/donors/consent-marks.tsx";
+import { saveDonors, savePermit, saveTitle } from "#app/(signed-in)/specimens/[id]/provenance/actions.ts";
 import {
   DonorsForm,
   PermitForm,
@@ -64,7 +65,7 @@ function Donors({ viewer, sheet }: { viewer: Viewer; sheet: ProvenanceSheet }) {
       )}
       {sheet.human &&
         (linked && mayDo(viewer, "linkDonor") ? (
-          <DonorsForm specimenId={sheet.specimenId} codes={linked} />
+          <DonorsForm action={saveDonors.bind(null, sheet.specimenId)} codes={linked} />
         ) : (
           <p className="quiet">{words.notForYou}</p>
         ))}
@@ -141,7 +142,7 @@ function Permits({ viewer, sheet, day }: { viewer: Viewer; sheet: ProvenanceShee
       {mayDo(viewer, "recordPermit") && (
         <>
           <h3>{words.addPermit}</h3>
-          <PermitForm specimenId={sheet.specimenId} />
+          <PermitForm action={savePermit.bind(null, sheet.specimenId)} />
         </>
       )}
     </Section>
@@ -187,7 +188,9 @@ export default async function SpecimenProvenancePage({ params }: { params: Promi
             ]}
           />
         )}
-        {mayDo(viewer, "recordTitle") && <TitleForm specimenId={id} title={sheet.title} today={day} />}
+        {mayDo(viewer, "recordTitle") && (
+          <TitleForm action={saveTitle.bind(null, id)} title={sheet.title} today={day} />
+        )}
       </Section>
       <Permits viewer={viewer} sheet={sheet} day={day} />
     </RecordPage>

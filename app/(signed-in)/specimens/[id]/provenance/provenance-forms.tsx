@@ -1,12 +1,11 @@
-/** The three short forms: donors, title, permit. */
+/** The three short forms: donors, title, permit. Each gets its act from the page, bound to the specimen. */
 "use client";
 
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
 import { type FormState, issueOf } from "#app/_parts/form-state.ts";
 import { writeCodes } from "#app/_parts/typed-codes.ts";
 import { specimenProvenanceWords as words } from "#app/_words/en/specimen-provenance.ts";
-import { saveDonors, savePermit, saveTitle } from "#app/(signed-in)/specimens/[id]/provenance/actions.ts";
 import { permitKinds, type TitleInput, titleStatuses } from "#lib/provenance/schema.ts";
 
 /** The refusal of one code of a list stands at the list. */
@@ -15,9 +14,9 @@ function issueOfList(state: FormState, path: string): string | undefined {
   return state.issues.find((issue) => issue.path === path || issue.path.startsWith(`${path}.`))?.message;
 }
 
-export function DonorsForm({ specimenId, codes }: { specimenId: string; codes: readonly string[] }) {
+export function DonorsForm({ action, codes }: { action: FormAction; codes: readonly string[] }) {
   return (
-    <ActionForm action={saveDonors.bind(null, specimenId)} label={words.saveDonors} className="no-print">
+    <ActionForm action={action} label={words.saveDonors} className="no-print">
       {(state) => (
         <>
           <TextField
@@ -39,16 +38,16 @@ export function DonorsForm({ specimenId, codes }: { specimenId: string; codes: r
 }
 
 export function TitleForm({
-  specimenId,
+  action,
   title,
   today,
 }: {
-  specimenId: string;
+  action: FormAction;
   title: TitleInput | null;
   today: string;
 }) {
   return (
-    <ActionForm action={saveTitle.bind(null, specimenId)} label={words.saveTitle} className="no-print">
+    <ActionForm action={action} label={words.saveTitle} className="no-print">
       {(state) => (
         <>
           <FieldGrid>
@@ -91,9 +90,9 @@ export function TitleForm({
   );
 }
 
-export function PermitForm({ specimenId }: { specimenId: string }) {
+export function PermitForm({ action }: { action: FormAction }) {
   return (
-    <ActionForm action={savePermit.bind(null, specimenId)} label={words.addPermit} className="no-print">
+    <ActionForm action={action} label={words.addPermit} className="no-print">
       {(state) => (
         <>
           <FieldGrid>
