@@ -38,7 +38,7 @@ export function Strip({
       height={height}
       role="img"
       aria-label={words}
-      style={{ maxWidth: "100%" }}
+      style={{ minWidth: width, verticalAlign: "middle" }}
     >
       <title>{words}</title>
       <rect
