@@ -5,7 +5,7 @@
  * band, which lies inside its alarm band. Every figure carries its ground.
  */
 import { z } from "zod";
-import { standings } from "#lib/workings/sources.ts";
+import { standings } from "#lib/workings/standing.ts";
 
 export const preparationCodes = [
   "silicone-body",

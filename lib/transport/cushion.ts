@@ -30,7 +30,8 @@ import {
   PeakG,
   Sides,
 } from "#lib/transport/schema.ts";
-import { cite, standings } from "#lib/workings/sources.ts";
+import { cite } from "#lib/workings/sources.ts";
+import { standings } from "#lib/workings/standing.ts";
 import { type Note, working } from "#lib/workings/working.ts";
 
 /** Margin on G for an untested model; the model runs 7 to 14 % below remembered curves. */

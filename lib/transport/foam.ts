@@ -13,7 +13,7 @@
  * points it was fitted to.
  */
 import { type CushionPoint, type FoamId, foamIds, type OwnFoam } from "#lib/transport/schema.ts";
-import type { Standing } from "#lib/workings/sources.ts";
+import type { Standing } from "#lib/workings/standing.ts";
 
 /** Standard gravity, m/s². */
 export const STANDARD_GRAVITY = 9.80665;

@@ -6,12 +6,7 @@
 import { environmentSources } from "#lib/workings/sources/environment.ts";
 import { trade } from "#lib/workings/sources/trade.ts";
 import { transportSources } from "#lib/workings/sources/transport.ts";
-
-export const standings = ["read", "from memory", "common practice, no source", "derived here"] as const;
-export type Standing = (typeof standings)[number];
-
-/** A published work, a standard, or a habit of the trade. */
-export type Source = { title: string; standing: Standing; note?: string };
+import type { Source, Standing } from "#lib/workings/standing.ts";
 
 export const sources = { ...trade, ...environmentSources, ...transportSources } satisfies Record<
   string,

@@ -1,5 +1,5 @@
 /** Words of the workings' pages, in English. */
-import type { Standing } from "#lib/workings/sources.ts";
+import type { Standing } from "#lib/workings/standing.ts";
 
 export const workingsWords = {
   title: "Workings",

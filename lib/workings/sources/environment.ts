@@ -1,5 +1,5 @@
 /** Sources of the figures in `lib/environment/` and `lib/condition/`. */
-import type { Source } from "#lib/workings/sources.ts";
+import type { Source } from "#lib/workings/standing.ts";
 
 export const environmentSources = {
   "bizot-2023": {

@@ -1,5 +1,5 @@
 /** Sources that no single room owns. */
-import type { Source } from "#lib/workings/sources.ts";
+import type { Source } from "#lib/workings/standing.ts";
 
 export const trade = {
   practice: { title: "Common practice of the trade", standing: "common practice, no source" },

@@ -1,5 +1,5 @@
 /** Sources of the figures in `lib/transport/`. */
-import type { Source } from "#lib/workings/sources.ts";
+import type { Source } from "#lib/workings/standing.ts";
 
 export const transportSources = {
   "ista-1a-2a": {
