@@ -8,8 +8,8 @@ export function FormAnswer({ state }: { state: FormState }) {
         <p>{state.message}</p>
         {state.issues.length > 0 && (
           <ul>
-            {state.issues.map((issue) => (
-              <li key={`${issue.path} ${issue.message}`}>{issue.message}</li>
+            {[...new Set(state.issues.map((issue) => issue.message))].map((message) => (
+              <li key={message}>{message}</li>
             ))}
           </ul>
         )}

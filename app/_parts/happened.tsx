@@ -77,7 +77,6 @@ function newsOf({ changes, recordName, operation }: HappenedEntry): Change[] {
 
 function Changes({ entry }: { entry: HappenedEntry }) {
   const news = newsOf(entry);
-  if (entry.changes.length === 0) return <span className="quiet">{words.noValues}</span>;
   return (
     <dl className={styles.changes}>
       {news.map((change) => (
@@ -103,6 +102,7 @@ function RowChanged({ entry }: { entry: HappenedEntry }) {
       <p className={styles.row}>
         {words.operations[entry.operation]}: {tableWords(entry.tableName)}{" "}
         {entry.label && entry.label !== entry.recordName && <b>{entry.label}</b>}
+        {entry.changes.length === 0 && <span className="quiet">({words.noValues})</span>}
       </p>
       <Changes entry={entry} />
     </li>

@@ -43,7 +43,7 @@ export async function runOperation(
 export async function readBody(request: Request): Promise<unknown> {
   const origin = request.headers.get("origin");
   if (origin !== null && origin !== new URL(readConfig().url).origin)
-    throw new Refusal("forbidden", "api.foreign-origin");
+    throw new Refusal("invalid", "api.foreign-origin");
   const content = await readAtMost(mostBytes, request);
   try {
     return JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(content));

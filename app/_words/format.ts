@@ -26,6 +26,20 @@ export function formatMoment(moment: Date | string): string {
   return `${momentFormat.format(new Date(moment))} UTC`;
 }
 
+const shortMomentFormat = new Intl.DateTimeFormat(locale, {
+  day: "numeric",
+  month: "short",
+  year: "numeric",
+  hour: "2-digit",
+  minute: "2-digit",
+  timeZone: "UTC",
+});
+
+/** A moment for a row of a table. */
+export function formatMomentShort(moment: Date | string): string {
+  return `${shortMomentFormat.format(new Date(moment)).replace("Sept", "Sep")} UTC`;
+}
+
 /** A half-open range as its first and last day. */
 export function formatRange(startsOn: string, endsOn: string): string {
   const last = new Date(Date.parse(`${endsOn}T00:00:00Z`) - 86_400_000);

@@ -123,7 +123,17 @@ const sameValue = (first: unknown, second: unknown) =>
   (isEmpty(first) && isEmpty(second)) || JSON.stringify(first) === JSON.stringify(second);
 
 /** What names a row to a person, from the most telling column to the least. */
-const namingColumns = ["accession_number", "number", "code", "name", "title", "scope", "substance", "step"];
+const namingColumns = [
+  "accession_number",
+  "number",
+  "code",
+  "name",
+  "title",
+  "scope",
+  "substance",
+  "step",
+  "term",
+];
 
 /** What names the row to a person; null when none of its columns does. */
 export function labelOf({ before, after }: Pick<StoredEntry, "before" | "after">): string | null {
@@ -226,4 +236,17 @@ export function deedsOf<Entry extends Pick<StoredEntry, "id" | "transaction" | "
     else deeds.push({ key: entry.id, at: entry.at, actor: entry.actor, act: entry.act, entries: [entry] });
   }
   return deeds;
+}
+
+/**
+ * Where a page of entries ends that does not part a deed: at the most allowed, or
+ * before the deed that goes on beyond it. A deed longer than a page is parted.
+ * @param entries one more than allowed where there are more
+ */
+export function pageEnd(entries: readonly Pick<StoredEntry, "transaction">[], most: number): number {
+  const beyond = entries[most]?.transaction;
+  if (beyond === undefined) return Math.min(entries.length, most);
+  let end = most;
+  while (end > 0 && entries[end - 1]?.transaction === beyond) end -= 1;
+  return end === 0 ? most : end;
 }

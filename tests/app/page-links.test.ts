@@ -1,6 +1,6 @@
 /** The way through a list by key, forwards and back. */
 import { expect, test } from "vitest";
-import { pageLinks, parameterOf, type Search } from "#app/_parts/page-links.ts";
+import { pageLinks, parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 
 function searchOf(address: string | null): Search {
   const search: Record<string, string | string[]> = {};
@@ -30,4 +30,16 @@ test("an empty field of a filter is no filter and does not stay in the address",
   expect(parameterOf({ actor: " " }, "actor")).toBeUndefined();
   expect(parameterOf({ actor: ["a", "b"] }, "actor")).toBe("a");
   expect(pageLinks("/audit", { actor: "" }, "9").next).toBe("/audit?after=9&before=");
+});
+
+test("the address of a page is the same with everything that was asked of it", () => {
+  expect(sameAddress("/specimens", {})).toBe("/specimens");
+  expect(sameAddress("/specimens", { q: "upper limb", kind: "", after: undefined, tag: ["a", "b"] })).toBe(
+    "/specimens?q=upper+limb&tag=a&tag=b",
+  );
+});
+
+test("control characters of an address are left out", () => {
+  expect(parameterOf({ q: "a\u0000b" }, "q")).toBe("ab");
+  expect(parameterOf({ q: "\u0000" }, "q")).toBeUndefined();
 });

@@ -42,7 +42,6 @@ export default async function AccountsPage() {
             label: words.name,
             cell: ({ id, name }) => <Link href={`/accounts/${id}`}>{name}</Link>,
           },
-          { key: "email", label: words.email, cell: ({ email }) => email },
           { key: "roles", label: words.roles, cell: ({ roles }) => roles.join(", ") },
           {
             key: "institution",
@@ -63,6 +62,7 @@ export default async function AccountsPage() {
               </StateMark>
             ),
           },
+          { key: "email", label: words.email, cell: ({ email }) => email },
         ]}
       />
     </PlainPage>

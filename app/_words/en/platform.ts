@@ -3,6 +3,7 @@ export const platformWords = {
   refusals: {
     "input.invalid": "Some fields need another look. Nothing has been saved yet.",
     "input.not-storable": "A field holds characters or a number that cannot be kept. Nothing has been saved.",
+    "text.not-storable": "This holds a character that cannot be kept. Type it anew.",
     "record.not-found": "There is no such record, or it is not yours to see.",
     "record.append-only": "This entry is part of a record that is never changed; add a new entry instead.",
     "record.busy": "Somebody else was saving the same record. Nothing has been saved; try again.",

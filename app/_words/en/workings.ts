@@ -16,6 +16,7 @@ export const workingsWords = {
   reset: "Start again",
   result: "Result",
   steps: "Steps",
+  stepsCaption: "Every step in the order of the computation",
   step: "Step",
   value: "Value",
   formula: "Formula",

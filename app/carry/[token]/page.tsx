@@ -7,6 +7,7 @@ import { notFound } from "next/navigation";
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { OuterSides } from "#app/_parts/outer-sides.tsx";
 import { Masthead } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
@@ -88,7 +89,7 @@ function SaidSoFar({ view }: { view: CarrierSheet }) {
       columns={[
         { key: "crate", label: words.crate, cell: (row) => <span className="mono">{row.code}</span> },
         { key: "what", label: words.what, cell: (row) => words.words[row.kind] },
-        { key: "when", label: words.when, cell: (row) => formatMoment(row.at) },
+        { key: "when", label: words.when, cell: (row) => <Moment at={row.at} /> },
         { key: "who", label: words.who, cell: (row) => row.by },
         { key: "damage", label: words.outsideDamage, cell: (row) => row.outsideDamage },
       ]}

@@ -11,6 +11,7 @@ import {
   changesOf,
   labelOf,
   type Operation,
+  pageEnd,
   type RecordKey,
   type Row,
   recordOf,
@@ -123,10 +124,13 @@ async function namesOf(wanted: ReadonlyMap<Pointed, ReadonlySet<string>>): Promi
   return names;
 }
 
-async function toEntries(rows: readonly AuditRow[], viewer: Viewer): Promise<HappenedEntry[]> {
+async function readStored(rows: readonly AuditRow[]): Promise<StoredEntry[]> {
   const transactions = await transactionsOf(rows);
-  const read = rows.map((row) => {
-    const entry = toStored(row, transactions.get(row.id) ?? "");
+  return rows.map((row) => toStored(row, transactions.get(row.id) ?? ""));
+}
+
+async function toEntries(stored: readonly StoredEntry[], viewer: Viewer): Promise<HappenedEntry[]> {
+  const read = stored.map((entry) => {
     return { entry, record: recordOf(entry), changes: changesOf(entry, viewer) };
   });
   const wanted = new Map<Pointed, Set<string>>();
@@ -254,11 +258,12 @@ export async function listAuditEntries(
     orderBy: { id: "desc" },
     take: limit + 1,
   });
-  const shown = found.slice(0, limit);
+  const stored = await readStored(found);
+  const shown = stored.slice(0, pageEnd(stored, limit));
   const last = shown.at(-1);
   return {
     rows: await toEntries(shown, viewer),
-    next: found.length > limit && last ? String(last.id) : null,
+    next: stored.length > shown.length && last ? last.id : null,
     tables,
   };
 }
@@ -299,7 +304,7 @@ export async function happenedTo(
     orderBy: { id: "desc" },
     take: Math.min(Math.max(Math.trunc(limit), 1), 200),
   });
-  return await toEntries(found, viewer);
+  return await toEntries(await readStored(found), viewer);
 }
 
 /** The rows that belong to specimens, each under the key that the audit knows it by. */

@@ -8,6 +8,7 @@ import {
   changesOf,
   deedsOf,
   labelOf,
+  pageEnd,
   recordOf,
   type StoredEntry,
   tablesShownTo,
@@ -188,6 +189,32 @@ describe("deeds", () => {
     fc.assert(
       fc.property(fc.array(entry), (entries) => {
         expect(deedsOf(entries).flatMap((deed) => deed.entries)).toEqual(entries);
+      }),
+    );
+  });
+});
+
+describe("a page", () => {
+  const of = (transactions: string) => [...transactions].map((transaction) => ({ transaction }));
+
+  test.each([
+    ["aabb", 4, 4],
+    ["aabbc", 4, 4],
+    ["aabbb", 4, 2],
+    ["aaaaa", 4, 4],
+    ["aaaab", 4, 4],
+    ["a", 4, 1],
+    ["", 4, 0],
+  ])("of %j with room for %d ends after %d", (transactions, most, end) => {
+    expect(pageEnd(of(transactions), most)).toBe(end);
+  });
+
+  test("always leads on", () => {
+    fc.assert(
+      fc.property(fc.stringMatching(/^[abc]+$/), fc.integer({ min: 1, max: 9 }), (transactions, most) => {
+        const end = pageEnd(of(transactions), most);
+        expect(end).toBeGreaterThan(0);
+        expect(end).toBeLessThanOrEqual(Math.min(most, transactions.length));
       }),
     );
   });

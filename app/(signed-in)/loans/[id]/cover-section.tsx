@@ -1,10 +1,11 @@
 /** Cover from nail to nail: what is needed, which certificates there are, which hours nobody covers. */
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { coverWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
-import { formatMoment, formatMoney } from "#app/_words/format.ts";
+import { formatMoney } from "#app/_words/format.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import { CoverForm } from "#app/(signed-in)/loans/[id]/cover-form.tsx";
 import type { CoverSheet, LoanSheet } from "#lib/loans/queries.ts";
@@ -60,8 +61,8 @@ export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet
             cell: (cover) => <span className="mono">{cover.policyNumber}</span>,
           },
           { key: "amount", label: words.amount, right: true, cell: (cover) => formatMoney(cover) },
-          { key: "from", label: words.from, cell: (cover) => formatMoment(cover.startsAt) },
-          { key: "until", label: words.until, cell: (cover) => formatMoment(cover.endsAt) },
+          { key: "from", label: words.from, cell: (cover) => <Moment at={cover.startsAt} /> },
+          { key: "until", label: words.until, cell: (cover) => <Moment at={cover.endsAt} /> },
           {
             key: "transit",
             label: words.transit,

@@ -2,6 +2,7 @@
 import { CrateFacts, CrateWorkings } from "#app/_parts/crate-facts.tsx";
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { Numbers } from "#app/_parts/numbers.tsx";
 import { OuterSides } from "#app/_parts/outer-sides.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
@@ -80,7 +81,7 @@ export function CrateFigures({ crate, open }: { crate: CrateSheet; open: boolean
         rowKey={(event) => event.id}
         empty={<span />}
         columns={[
-          { key: "at", label: loanWords.when, cell: (event) => formatMoment(event.at) },
+          { key: "at", label: loanWords.when, cell: (event) => <Moment at={event.at} /> },
           { key: "kind", label: words.state, cell: (event) => event.kind },
           {
             key: "seal",

@@ -6,6 +6,7 @@ import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app
 import { issueOf } from "#app/_parts/form-state.ts";
 import { crateWords } from "#app/_words/en/crate.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { savePlan, seal } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { carrierClasses, fragilityClasses } from "#lib/transport/schema.ts";
 
@@ -22,7 +23,7 @@ export function PlanCratesForm({
 }) {
   const label = again ? words.planAgain : words.plan;
   return (
-    <ActionForm action={savePlan.bind(null, loanId)} label={label}>
+    <ActionForm action={savePlan.bind(null, loanId)} label={label} className={styles.form}>
       {(state, pending) => (
         <>
           <SelectField
@@ -77,7 +78,7 @@ export function SealForm({
 }) {
   const label = words.sealTitle(crate.code);
   return (
-    <ActionForm action={seal.bind(null, loanId, crate.id)} label={label}>
+    <ActionForm action={seal.bind(null, loanId, crate.id)} label={label} className={styles.form}>
       {(state, pending) => (
         <>
           <h4>{label}</h4>

@@ -1,9 +1,9 @@
 /** Crates by where their specimens are, and what was seen of them on arrival. */
 import { DataTable } from "#app/_parts/data-table.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
-import { formatMoment } from "#app/_words/format.ts";
 import type { CrateAtDoor } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
 import { contentsOf } from "#app/(signed-in)/loans/[id]/crate-figures.tsx";
 import type { LoanSheet } from "#lib/loans/queries.ts";
@@ -58,7 +58,7 @@ export function CrateHistory({
       empty={<p className="quiet">{empty}</p>}
       columns={[
         { key: "code", label: words.code, cell: (event) => <span className="mono">{event.code}</span> },
-        { key: "at", label: loanWords.when, cell: (event) => formatMoment(event.at) },
+        { key: "at", label: loanWords.when, cell: (event) => <Moment at={event.at} /> },
         { key: "what", label: words.state, cell: (event) => event.kind },
         { key: "by", label: words.by, cell: (event) => event.by },
         {

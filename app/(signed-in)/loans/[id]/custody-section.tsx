@@ -1,9 +1,9 @@
 /** The hand-overs of the loan's specimens; alike ones of one moment are one row. */
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { Numbers } from "#app/_parts/numbers.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
-import { formatMoment } from "#app/_words/format.ts";
 import type { LoanHandover } from "#lib/loans/queries/loan-handovers.ts";
 
 type Row = Omit<LoanHandover, "id" | "specimenId" | "accessionNumber"> & { key: string; numbers: string[] };
@@ -35,7 +35,7 @@ export function CustodySection({ handovers }: { handovers: readonly LoanHandover
         rowKey={(row) => row.key}
         empty={<EmptyState>{words.noCustody}</EmptyState>}
         columns={[
-          { key: "at", label: words.when, cell: (row) => formatMoment(row.handedOverAt) },
+          { key: "at", label: words.when, cell: (row) => <Moment at={row.handedOverAt} /> },
           { key: "to", label: words.to, cell: (row) => row.toParty },
           {
             key: "hands",

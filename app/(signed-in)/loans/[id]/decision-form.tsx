@@ -7,11 +7,12 @@ import { FormActions, SelectField, TextAreaField, TextField } from "#app/_parts/
 import { issueOf } from "#app/_parts/form-state.ts";
 import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
 import { giveWord } from "#app/(signed-in)/loans/[id]/actions.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import type { Office } from "#lib/loans/suitability.ts";
 
 export function DecisionForm({ loanId, offices }: { loanId: string; offices: readonly Office[] }) {
   return (
-    <ActionForm action={giveWord.bind(null, loanId)} label={words.giveWord}>
+    <ActionForm action={giveWord.bind(null, loanId)} label={words.giveWord} className={styles.form}>
       {(state, pending) => (
         <>
           <h3>{words.giveWord}</h3>

@@ -1,10 +1,10 @@
 /** The words of the offices on the request: which are asked for, what was said, and the form for who may speak. */
 import { DataTable } from "#app/_parts/data-table.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
-import { formatMoment } from "#app/_words/format.ts";
 import { DecisionForm } from "#app/(signed-in)/loans/[id]/decision-form.tsx";
 import { officesOf } from "#lib/loans/offices.ts";
 import type { DecisionRow, LoanSheet } from "#lib/loans/queries.ts";
@@ -61,7 +61,7 @@ export function DecisionSection({ viewer, loan }: { viewer: Viewer; loan: LoanSh
             ),
           },
           { key: "by", label: words.by, cell: (row) => row.decidedBy },
-          { key: "on", label: words.on, cell: (row) => formatMoment(row.decidedAt) },
+          { key: "on", label: words.on, cell: (row) => <Moment at={row.decidedAt} /> },
           {
             key: "grounds",
             label: words.grounds,

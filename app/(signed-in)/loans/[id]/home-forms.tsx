@@ -8,6 +8,7 @@ import { CheckField, FieldGrid, FormActions, TextField } from "#app/_parts/field
 import { issueOf } from "#app/_parts/form-state.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
 import { type Counted, CountFields } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { checkSpecimenIn, countHome, send } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { checkInVerdicts } from "#lib/loans/inputs.ts";
 
@@ -120,7 +121,7 @@ export function CheckInForm({
   const { specimenId, accessionNumber } = specimen;
   const label = `${words.checkIn}: ${accessionNumber}`;
   return (
-    <ActionForm action={checkSpecimenIn.bind(null, loanId, specimenId)} label={label}>
+    <ActionForm action={checkSpecimenIn.bind(null, loanId, specimenId)} label={label} className={styles.form}>
       {(state, pending) => (
         <>
           <ChoiceField

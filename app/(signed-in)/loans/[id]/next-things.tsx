@@ -3,6 +3,7 @@ import Link from "next/link";
 import type { NextThing } from "#app/_parts/record-page.tsx";
 import { actPlaces } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { roadWords } from "#app/_words/en/loan-road.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import type { NextStep } from "#lib/loans/next-step.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
@@ -22,6 +23,14 @@ function addressOf(loan: LoanSheet, viewer: Viewer, section: string): string {
   return `#${section}`;
 }
 
+/** A step about one specimen leads to that specimen. */
+function addressOfStep(step: NextStep, loan: LoanSheet, viewer: Viewer, section: string): string {
+  const line = loan.lines.find((one) => one.accessionNumber === step.parameters.specimen);
+  if (line && step.code === "next.check-home") return `/loans/${loan.id}/check/${line.specimenId}`;
+  if (line && step.code === "next.check-in") return `#home-${line.specimenId}`;
+  return addressOf(loan, viewer, section);
+}
+
 function signsFor(viewer: Viewer, { parameters }: NextStep): boolean {
   return parameters.party === undefined || parameters.party === (isBorrower(viewer) ? "borrower" : "lender");
 }
@@ -32,8 +41,8 @@ function actionOf(step: NextStep, loan: LoanSheet, viewer: Viewer, isFirst: bool
   if (step.action === null || !place || !mayDo(viewer, step.action, subject) || !signsFor(viewer, step))
     return step.code === "next.attend" ? <a href="#suitability">{loanWords.sections.suitability}</a> : null;
   return (
-    <Link className={isFirst ? "act" : "act plain"} href={addressOf(loan, viewer, place.section)}>
-      {place.label}
+    <Link className={isFirst ? "act" : "act plain"} href={addressOfStep(step, loan, viewer, place.section)}>
+      {step.code === "next.check-home" ? roadWords.recordIncoming : place.label}
     </Link>
   );
 }

@@ -7,6 +7,7 @@ import { FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { agreementWords as words } from "#app/_words/en/loan-acts.ts";
 import { sign } from "#app/(signed-in)/loans/[id]/actions.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 
 export function SignForm({
   loanId,
@@ -23,6 +24,7 @@ export function SignForm({
     <ActionForm
       action={sign.bind(null, loanId, agreement.id, agreement.sha256)}
       label={words.sign(agreement.version)}
+      className={styles.form}
     >
       {(state, pending) => (
         <>

@@ -2,10 +2,11 @@
 import Link from "next/link";
 import { ActForm } from "#app/_parts/act-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { toneOfLine, loanWords as words } from "#app/_words/en/loan-pages.ts";
-import { formatDate, formatMoment } from "#app/_words/format.ts";
+import { formatDate } from "#app/_words/format.ts";
 import { takeOffLoan } from "#app/(signed-in)/loans/[id]/actions.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { NoteForm } from "#app/(signed-in)/loans/[id]/note-form.tsx";
@@ -95,7 +96,7 @@ export function SpecimensSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
           {
             key: "since",
             label: words.since,
-            cell: (line) => <span className="small">{formatMoment(line.stateSince)}</span>,
+            cell: (line) => <Moment at={line.stateSince} />,
           },
           ...(loan.sight.checks
             ? [{ key: "check", label: words.lastCheck, cell: (line: Line) => <LineCheck line={line} /> }]

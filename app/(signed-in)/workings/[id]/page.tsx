@@ -76,7 +76,7 @@ function Steps({ explanation }: { explanation: Explanation<unknown> }) {
   return (
     <Section id="steps" title={words.steps}>
       <DataTable
-        caption={words.steps}
+        caption={words.stepsCaption}
         captionHidden
         rows={explanation.steps.map((step, place) => ({ ...step, place }))}
         rowKey={({ place }) => String(place)}

@@ -183,6 +183,17 @@ describe("the whole audit", () => {
     expect(seen).toEqual(["V 7", "V 6", "V 5", "V 4", "V 3", "V 2", "V 1"]);
   });
 
+  test("does not part what one act wrote", async () => {
+    const institutionId = await aBorrower();
+    for (const name of ["Room A", "Room B"])
+      await aVenue({ institutionId, name, passages: [aDoor, { ...aDoor, name: "Hall" }] });
+    const page = await listAuditEntries(curator, {}, { limit: 4 });
+    expect(page.rows.map(({ tableName }) => tableName)).toEqual(["passage", "passage", "venue"]);
+    const { rows } = await listAuditEntries(curator, {}, { after: page.next, limit: 3 });
+    expect(rows.map(({ tableName }) => tableName)).toEqual(["passage", "passage", "venue"]);
+    expect(new Set(rows.map(({ transaction }) => transaction)).size).toBe(1);
+  });
+
   test("finds a record by what people call it", async () => {
     const specimen = await aSpecimen({ accessionNumber: "AN 2031.0007" });
     await recordPermit(registrar, {

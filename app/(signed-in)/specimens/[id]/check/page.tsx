@@ -18,7 +18,8 @@ export default async function CheckPage({ params }: { params: Promise<{ id: stri
   const { id } = await params;
   const viewer = await requireViewer(`/specimens/${id}/check`);
   const { specimen, last } = await orNotFound(async () => {
-    authorise(viewer, "recordCheck");
+    // A borrower checks on a loan of its own, which has a page for it.
+    authorise(viewer, "recordCheck", { institutionId: null });
     return { specimen: await getSpecimen(viewer, id), last: (await checksOf(viewer, id))[0] ?? null };
   });
   return (
