@@ -57,7 +57,11 @@ test("wrong fields of a specimen are each answered with a sentence, and nothing 
     ["a text for a size", { ...good(), size: "large" }, ["size"]],
     ["no text in it", { ...good(), title: "   ", accessionNumber: "" }, ["accessionNumber", "title"]],
     ["too long a text", { ...good(), note: "x".repeat(2_001), title: "y".repeat(201) }, ["title", "note"]],
-    ["numbers beyond the range", { ...good(), massKg: -1, fluidPercent: 101 }, ["fluidPercent", "massKg"]],
+    [
+      "numbers beyond the range",
+      { ...good(), massKg: -1, preparation: "fluid-preserved", fluidName: "ethanol", fluidPercent: 101 },
+      ["fluidPercent", "massKg"],
+    ],
     [
       "a number without end",
       { ...good(), size: { lengthMm: 1e308, widthMm: 1, heightMm: 0.5 } },
@@ -315,7 +319,7 @@ test("addresses that no link makes are answered without a fault", async ({ signe
     "/donors?after=%00&after=x&before=%00",
     "/loans?q=%00&phase=x&borrower=%27&after=nothing&overdue=a&overdue=b",
     "/loans/new?specimen=x&borrower=%00",
-    "/workings/dew-point?x=%00&temperatureC=hot",
+    "/workings/air?x=%00&temperatureC=hot",
     "/series?x=%00",
     "/specimens/%00",
     "/donors/..%2f..%2fetc",

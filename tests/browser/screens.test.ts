@@ -4,7 +4,7 @@ import type { Page } from "@playwright/test";
 import { expect, expectAccessible, open, ready, test } from "#tests/support/browser-page.ts";
 
 const pages = [
-  ["registrar", ["/", "/institutions", "/institutions/new", "/audit", "/workings", "/workings/dew-point"]],
+  ["registrar", ["/", "/institutions", "/institutions/new", "/audit", "/workings", "/workings/crate"]],
   ["curator", ["/specimens", "/specimens/new", "/series", "/series/new"]],
   ["donor officer", ["/donors"]],
   ["administrator", ["/accounts", "/accounts/new"]],

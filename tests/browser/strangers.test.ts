@@ -91,7 +91,7 @@ const unknown: Records = {
 const garbage = (text: string) =>
   Object.fromEntries(Object.keys(unknown).map((name) => [name, text])) as Records;
 
-function addressWith(address: string, records: Records, working = "dew-point"): string {
+function addressWith(address: string, records: Records, working = "air"): string {
   const [, place = ""] = /^\/(?:api\/v1\/)?(\w+)/.exec(address) ?? [];
   const byPlace: Record<string, string> = {
     accounts: records.account,

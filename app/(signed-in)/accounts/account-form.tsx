@@ -31,6 +31,8 @@ export function AccountForm({
   const roleError = errorOf("account.roles");
   return (
     <form
+      // Sent before the page answers, it must not put a password into an address.
+      method="post"
       noValidate
       onSubmit={(event) => {
         event.preventDefault();

@@ -41,7 +41,7 @@ async function NotedSpecimens({ viewer, loan }: { viewer: Viewer; loan: LoanShee
   return (
     <Section id="specimens" title={words.specimens}>
       <DataTable
-        caption={words.specimens}
+        caption={loanWords.tables.specimens}
         captionHidden
         rows={loan.lines}
         rowKey={(line) => line.id}

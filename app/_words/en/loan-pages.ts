@@ -135,6 +135,13 @@ export const loanWords = {
     happened: "What happened",
     close: "Close",
   },
+  tables: {
+    suitability: "Outcomes by specimen and group of rules",
+    specimens: "Lines of the loan",
+    limits: "Limits of all specimens together",
+    custody: "Hand-overs",
+    gates: "Gates of release",
+  },
   count: (specimens: number) => (specimens === 1 ? "1 specimen" : `${specimens} specimens`),
   moreSteps: (count: number) => (count === 1 ? "1 more of these." : `${count} more of these.`),
   // suitability

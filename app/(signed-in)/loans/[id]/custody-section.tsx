@@ -29,7 +29,7 @@ export function CustodySection({ handovers }: { handovers: readonly LoanHandover
       }
     >
       <DataTable
-        caption={words.sections.custody}
+        caption={words.tables.custody}
         captionHidden
         rows={rowsOf(handovers)}
         rowKey={(row) => row.key}

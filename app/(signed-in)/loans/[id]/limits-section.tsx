@@ -75,7 +75,7 @@ export function LimitsSection({ specimens }: { specimens: readonly LoanSpecimen[
     >
       <p>{words.limitsAbout}</p>
       <DataTable
-        caption={words.sections.limits}
+        caption={words.tables.limits}
         captionHidden
         rows={limitRows(group.limits)}
         rowKey={(row) => row.key}

@@ -46,7 +46,7 @@ export function ReleaseSection({
     <Section id="release" title={loanWords.sections.release}>
       <p>{words.about}</p>
       <DataTable
-        caption={loanWords.sections.release}
+        caption={loanWords.tables.gates}
         captionHidden
         rows={gates}
         rowKey={(gate) => gate.gate}

@@ -69,7 +69,7 @@ export function SpecimensSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
       }
     >
       <DataTable<Line>
-        caption={words.sections.specimens}
+        caption={words.tables.specimens}
         captionHidden
         rows={loan.lines}
         rowKey={(line) => line.id}

@@ -84,7 +84,7 @@ function noteFor(notes: readonly Note[], row: MatrixRow, group: RuleGroup): numb
 function Matrix({ rows, notes }: { rows: readonly MatrixRow[]; notes: readonly Note[] }) {
   return (
     <DataTable
-      caption={words.sections.suitability}
+      caption={words.tables.suitability}
       captionHidden
       dense
       rows={rows}
