@@ -15,6 +15,9 @@ function placesOf(viewer: Viewer): Place[] {
       { href: "/specimens", label: placeWords.find },
       { href: "/slip", label: placeWords.slip },
       { href: "/loans", label: placeWords.yourLoans },
+      ...(viewer.roles.includes("borrower registrar")
+        ? [{ href: "/institutions", label: placeWords.yourInstitution }]
+        : []),
       { href: "/series", label: placeWords.series },
       { href: "/workings", label: placeWords.workings },
     ];

@@ -3,10 +3,9 @@
  * sign-in library; here stands who the person is in the house.
  */
 import { hashPassword } from "better-auth/crypto";
-import { z } from "zod";
 import { command } from "#lib/people/command.ts";
 import { authorise } from "#lib/people/permission.ts";
-import { AccountInput, CentreSettings, InstitutionInput, VenueInput } from "#lib/people/schema.ts";
+import { AccountWithPassword, CentreSettings, InstitutionInput, VenueInput } from "#lib/people/schema.ts";
 import { toDateOrNull } from "#lib/platform/dates.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
@@ -64,15 +63,9 @@ export const keepVenue = command("keepVenue", VenueInput, async ({ viewer, trans
   return venueId;
 });
 
-const KeepAccountInput = z.object({
-  account: AccountInput,
-  /** Needed for a new account; otherwise a new password, or null to leave it. */
-  password: z.string().min(12).max(128).nullable(),
-});
-
 export const keepAccount = command(
   "keepAccount",
-  KeepAccountInput,
+  AccountWithPassword,
   async ({ transaction }, { account, password }) => {
     const { id: given, ...facts } = account;
     const id = given ?? newId();

@@ -102,6 +102,17 @@ export const VenueInput = VenueClimate.extend({
   reportedOn: DateText.nullable(),
   passages: z.array(Passage).max(30),
   licences: z.array(Licence).max(20),
+}).check(({ value, issues }) => {
+  const { temperatureLowC, temperatureHighC, humidityLow, humidityHigh } = value;
+  if (temperatureLowC !== null && temperatureHighC !== null && temperatureLowC > temperatureHighC)
+    issues.push({
+      code: "custom",
+      input: value,
+      path: ["temperatureHighC"],
+      message: "venue.low-above-high",
+    });
+  if (humidityLow !== null && humidityHigh !== null && humidityLow > humidityHigh)
+    issues.push({ code: "custom", input: value, path: ["humidityHigh"], message: "venue.low-above-high" });
 });
 export type VenueInput = z.infer<typeof VenueInput>;
 
@@ -129,6 +140,19 @@ export const AccountInput = z
       });
   });
 export type AccountInput = z.infer<typeof AccountInput>;
+
+/** An account as it is kept: a new one together with its first password. */
+export const AccountWithPassword = z
+  .object({
+    account: AccountInput,
+    /** Null leaves the password as it is. */
+    password: z.string().min(12, "account.password-short").max(128).nullable(),
+  })
+  .refine(({ account, password }) => account.id !== null || password !== null, {
+    path: ["password"],
+    message: "account.password-needed",
+  });
+export type AccountWithPassword = z.infer<typeof AccountWithPassword>;
 
 /** What the centre decides about itself. */
 export const CentreSettings = z.object({

@@ -7,9 +7,9 @@ import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
 import { accountsWords as words } from "#app/_words/en/accounts.ts";
 import { fieldWords } from "#app/_words/en/fields.ts";
-import { AccountWithPassword } from "#app/(signed-in)/accounts/account-with-password.ts";
 import { saveAccount } from "#app/(signed-in)/accounts/actions.ts";
 import type { AccountInput } from "#lib/people/schema.ts";
+import { AccountWithPassword } from "#lib/people/schema.ts";
 import { roles } from "#lib/people/viewer.ts";
 
 const orNull = { setValueAs: (typed: unknown) => (typed === "" || typed === undefined ? null : typed) };

@@ -10,7 +10,7 @@ import { Strip } from "#app/_parts/strip.tsx";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
-import { nextThings } from "#app/(signed-in)/loans/[id]/next-things.tsx";
+import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
 import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
 import { saveAndSubmit, saveRequest, takeOffSlip } from "#app/(signed-in)/slip/actions.ts";
 import { RequestForm } from "#app/(signed-in)/slip/request-form.tsx";
@@ -121,7 +121,7 @@ export default async function SlipPage() {
           }
         />
       }
-      next={<NextBox things={nextThings(loan, viewer)} />}
+      next={<NextBox things={nextThings(loan, viewer)} title={nextTitle(loan.state)} />}
       index={[
         { id: "specimens", label: words.specimens, count: loan.lines.length },
         { id: "request", label: words.request },

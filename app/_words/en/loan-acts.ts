@@ -1,4 +1,5 @@
 /** Words of the forms and acts on a loan's file, in English. */
+import type { LoanState } from "#lib/loans/schema.ts";
 import type { Act } from "#lib/people/permission.ts";
 
 /** The one act that clears a thing: what it is called, and the section where it is done. */
@@ -26,6 +27,31 @@ export const actPlaces: Partial<Record<Act, { label: string; section: string }>>
   checkIn: { label: "Check in", section: "home" },
   closeLoan: { label: "Close the loan", section: "home" },
 };
+
+const between = (end: string) => `What stands between now and ${end}`;
+const titles: Record<LoanState, string> = {
+  enquiry: between("the request"),
+  requested: between("the decision"),
+  accepted: between("the agreement"),
+  agreed: between("the release"),
+  preparing: between("the release"),
+  "travelling out": between("the arrival"),
+  "at venue": between("the way home"),
+  "travelling home": between("the return"),
+  "home, to be checked": between("the check-in"),
+  "checked in": between("the close"),
+  closed: "Closed",
+  declined: "Declined",
+  withdrawn: "Withdrawn",
+};
+
+export const nextWords = {
+  titles,
+  or: "or",
+  waitsForLender: "Waits for the lender.",
+  waitsForBorrower: "Waits for the borrower.",
+  waitsForRoles: (roles: string) => `Waits for the ${roles}.`,
+} as const;
 
 export const decisionWords = {
   about:

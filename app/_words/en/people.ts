@@ -2,6 +2,7 @@
 export const peopleWords = {
   refusals: {
     "institution.name-taken": "There is already an institution of this name.",
+    "venue.low-above-high": "The highest lies below the lowest.",
     "venue.name-taken": "This institution already has a venue of this name.",
     "account.email-taken": "There is already an account with this e-mail address.",
     "account.institution-of-borrower":

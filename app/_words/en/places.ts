@@ -5,6 +5,7 @@ export const placeWords = {
   find: "Find specimens",
   slip: "Enquiry slip",
   yourLoans: "Your loans",
+  yourInstitution: "Your institution",
   series: "Series",
   loans: "Loans",
   institutions: "Institutions",

@@ -1,19 +1,21 @@
 /** What stands between now and the loan's next step, each with the place where the one act is done. */
 import Link from "next/link";
 import type { NextThing } from "#app/_parts/record-page.tsx";
-import { actPlaces } from "#app/_words/en/loan-acts.ts";
+import { actPlaces, nextWords, releaseWords } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { roadWords } from "#app/_words/en/loan-road.ts";
 import { sentence } from "#app/_words/sentences.ts";
+import type { GateName } from "#lib/loans/gates.ts";
 import type { NextStep } from "#lib/loans/next-step.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import type { LoanState } from "#lib/loans/schema.ts";
-import { mayDo } from "#lib/people/permission.ts";
-import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
+import { acts, mayDo } from "#lib/people/permission.ts";
+import { borrowerRoles, isBorrower, type Role, type Viewer } from "#lib/people/viewer.ts";
 
 /** Steps of one kind are told one by one up to here, then how many there are more. */
 const mostOfOneKind = 4;
 
+const isBorrowerRole = (role: Role) => (borrowerRoles as readonly Role[]).includes(role);
 const slipStates: readonly LoanState[] = ["enquiry"];
 
 /** Where an act is done: on the file itself, or on the slip while the loan is one. */
@@ -35,17 +37,47 @@ function signsFor(viewer: Viewer, { parameters }: NextStep): boolean {
   return parameters.party === undefined || parameters.party === (isBorrower(viewer) ? "borrower" : "lender");
 }
 
+function mayAct(step: NextStep, loan: LoanSheet, viewer: Viewer): boolean {
+  const subject = { institutionId: loan.borrower.id };
+  return step.action !== null && mayDo(viewer, step.action, subject) && signsFor(viewer, step);
+}
+
+/** Whose turn it is when it is not the viewer's: the other side, or an office of the own one. */
+function waitsFor(step: NextStep, viewer: Viewer): string | null {
+  if (step.action === null) return null;
+  const { party } = step.parameters;
+  const able = acts[step.action].filter(
+    (role: Role) => party === undefined || isBorrowerRole(role) === (party === "borrower"),
+  );
+  const own = able.filter((role: Role) => isBorrowerRole(role) === isBorrower(viewer));
+  if (own.length > 0) return nextWords.waitsForRoles(own.join(` ${nextWords.or} `));
+  return isBorrower(viewer) ? nextWords.waitsForLender : nextWords.waitsForBorrower;
+}
+
 function actionOf(step: NextStep, loan: LoanSheet, viewer: Viewer, isFirst: boolean) {
   const place = step.action === null ? undefined : actPlaces[step.action];
-  const subject = { institutionId: loan.borrower.id };
-  if (step.action === null || !place || !mayDo(viewer, step.action, subject) || !signsFor(viewer, step))
-    return step.code === "next.attend" ? <a href="#suitability">{loanWords.sections.suitability}</a> : null;
+  if (step.code === "next.attend") return <a href="#suitability">{loanWords.sections.suitability}</a>;
+  if (!place || !mayAct(step, loan, viewer)) {
+    const waits = waitsFor(step, viewer);
+    return waits && <span className="quiet small">{waits}</span>;
+  }
   return (
     <Link className={isFirst ? "act" : "act plain"} href={addressOfStep(step, loan, viewer, place.section)}>
       {step.code === "next.check-home" ? roadWords.recordIncoming : place.label}
     </Link>
   );
 }
+
+/** A gate whose facts are withheld says only that it does not hold. */
+function textOf(step: NextStep): string {
+  const { gate, fact } = step.parameters;
+  if (step.code === "next.gate" && fact === "")
+    return `${loanWords.gates[gate as GateName]}: ${releaseWords.holdsNot}.`;
+  return sentence(step.code, step.parameters);
+}
+
+/** What the next step is, so that the box says what it leads to. */
+export const nextTitle = (state: LoanState): string => nextWords.titles[state];
 
 export function nextThings(loan: LoanSheet, viewer: Viewer): NextThing[] {
   const told = new Map<string, number>();
@@ -55,16 +87,12 @@ export function nextThings(loan: LoanSheet, viewer: Viewer): NextThing[] {
     const before = told.get(kind) ?? 0;
     told.set(kind, before + 1);
     if (before >= mostOfOneKind && step.code !== "next.gate") continue;
+    const isFirst = !things.some((thing) => thing.key.startsWith("act "));
     things.push({
-      key: `${index} ${step.code}`,
+      key: `${mayAct(step, loan, viewer) ? "act " : ""}${index} ${step.code}`,
       outcome: step.outcome,
-      text: sentence(step.code, step.parameters),
-      action: actionOf(
-        step,
-        loan,
-        viewer,
-        things.every((thing) => !thing.action),
-      ),
+      text: textOf(step),
+      action: actionOf(step, loan, viewer, isFirst),
     });
   }
   for (const [kind, count] of told) {

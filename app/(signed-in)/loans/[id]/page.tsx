@@ -16,7 +16,7 @@ import { HappenedSection } from "#app/(signed-in)/loans/[id]/happened-section.ts
 import { HomeSection } from "#app/(signed-in)/loans/[id]/home-section.tsx";
 import { LimitsSection } from "#app/(signed-in)/loans/[id]/limits-section.tsx";
 import { rowsOfLoan } from "#app/(signed-in)/loans/[id]/loan-rows.ts";
-import { nextThings } from "#app/(signed-in)/loans/[id]/next-things.tsx";
+import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
 import { readLoan } from "#app/(signed-in)/loans/[id]/read-loan.ts";
 import { ReleaseSection } from "#app/(signed-in)/loans/[id]/release-section.tsx";
 import { RequestSection } from "#app/(signed-in)/loans/[id]/request-section.tsx";
@@ -133,7 +133,7 @@ export default async function LoanPage({ params }: Props) {
           standing={standsAt(loan)}
         />
       }
-      next={<NextBox things={nextThings(loan, viewer)} />}
+      next={<NextBox things={nextThings(loan, viewer)} title={nextTitle(loan.state)} />}
       index={index}
     >
       <SuitabilitySection loan={loan} sheets={sheets} />
