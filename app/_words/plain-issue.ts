@@ -13,6 +13,7 @@ const patterns: readonly (readonly [RegExp, (...found: string[]) => string])[] =
   [/^Too small: expected (?:number|int) to be >(\S+)$/, (least) => `More than ${least}.`],
   [/^Too big: expected (?:number|int) to be <=(\S+)$/, (most) => `At most ${most}.`],
   [/^Too big: expected (?:number|int) to be <(\S+)$/, (most) => `Less than ${most}.`],
+  [/^Invalid input: expected int, received number/, () => "Write a whole number."],
   [/^Invalid input: expected (?:number|int), received/, () => "Write a number."],
   [/^Invalid input: expected boolean, received/, () => "Choose yes or no."],
   [/^Invalid option: expected one of/, () => "Choose one of the list."],

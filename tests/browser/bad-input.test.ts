@@ -43,6 +43,9 @@ async function expectRefused(answer: APIResponse, what: string): Promise<Answer[
   return error;
 }
 
+/** The fields that were refused; one may be wrong in two ways. */
+const pathsOf = ({ issues }: Answer["error"]) => [...new Set(issues.map(({ path }) => path))].sort();
+
 test("wrong fields of a specimen are each answered with a sentence, and nothing is recorded", async ({
   signedIn,
 }) => {
@@ -111,7 +114,7 @@ test("wrong fields of a specimen are each answered with a sentence, and nothing 
   ];
   for (const [what, body, paths] of wrong) {
     const error = await expectRefused(await request.post("/api/v1/specimens", { data: body }), what);
-    expect(error.issues.map(({ path }) => path).sort(), what).toEqual([...paths].sort());
+    expect(pathsOf(error), what).toEqual([...paths].sort());
   }
   for (const body of [{}, [], null, 7, "text", true]) {
     const error = await expectRefused(
@@ -127,7 +130,7 @@ test("wrong fields of a specimen are each answered with a sentence, and nothing 
     await request.post("/api/v1/specimens", { data: {} }),
     "nothing at all",
   );
-  expect(everyField.issues.map(({ path }) => path).sort()).toEqual(Object.keys(good()).sort());
+  expect(pathsOf(everyField)).toEqual(Object.keys(good()).sort());
   expect(await countEverything((await signedIn("registrar")).request)).toEqual(before);
 });
 
@@ -218,7 +221,7 @@ test("wrong institutions and loans are answered with a sentence for each field",
     }),
     "an institution",
   );
-  expect(institution.issues.map(({ path }) => path).sort()).toEqual(
+  expect(pathsOf(institution)).toEqual(
     [
       "address",
       "city",
