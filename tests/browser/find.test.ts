@@ -2,7 +2,7 @@
 import type { Page } from "@playwright/test";
 import { addDays } from "#lib/platform/dates.ts";
 import { collection } from "#seed/scenario/collection.ts";
-import { expect, expectAccessible, open, test } from "#tests/support/browser-page.ts";
+import { expect, expectAccessible, open, ready, test } from "#tests/support/browser-page.ts";
 
 const catalogue = (page: Page) => page.getByRole("table", { name: "Specimens" });
 const row = (page: Page, number: string) => catalogue(page).getByRole("row").filter({ hasText: number });
@@ -38,14 +38,18 @@ test("a region finds what is recorded with a structure of it, although no title 
   await expectAccessible(page);
 });
 
-for (const name of ["vagus", "nervus vagus", "n. vagus", "X", "CN X", "Vagus Nerve", "nervus vagos"])
-  test(`“${name}” finds the tenth cranial nerve`, async ({ signedIn }) => {
-    const page = await signedIn("curator");
-    await search(page, name);
-    await expect(page.getByRole("main")).toContainText("vagus nerve nervus vagus");
-    for (const { record } of showing("vagus-nerve"))
-      await expect(row(page, record.accessionNumber)).toContainText(/vagus nerve \(/);
-  });
+test("the tenth cranial nerve is found by each of its names, by its numeral and with a typing error", async ({
+  signedIn,
+}) => {
+  const page = await signedIn("curator");
+  for (const name of ["vagus", "nervus vagus", "n. vagus", "X", "CN X", "Vagus Nerve", "nervus vagos"])
+    await test.step(name, async () => {
+      await search(page, name);
+      await expect(page.getByRole("main")).toContainText("vagus nerve nervus vagus");
+      for (const { record } of showing("vagus-nerve"))
+        await expect(row(page, record.accessionNumber)).toContainText(/vagus nerve \(/);
+    });
+});
 
 test("filters narrow the list to what they say", async ({ signedIn }) => {
   const page = await signedIn("registrar");
@@ -135,24 +139,27 @@ test("the pages of the list lose nothing and repeat nothing, there and back", as
   await expect(page.getByRole("link", { name: "Previous page" })).toBeHidden();
 });
 
-for (const [what, typed, title] of [
-  ["an accession number", "AN 2019.0142", "Right upper limb, neurovascular dissection"],
-  ["an accession number written otherwise", "an-2019/0142", "Right upper limb, neurovascular dissection"],
-  ["a former number", "D 88", "Right upper limb, neurovascular dissection"],
-  ["a part of an institution's name", "kestrel bay", "Kestrel Bay School of Medicine"],
-  ["a code of a series", "sr 03", "Trunk, transverse sheets"],
-  ["a frequent act", "new specimen", "New specimen"],
-  ["a place of the program", "what happened", "What happened"],
-] as const)
-  test(`“Go to or do” opens ${what}`, async ({ signedIn }) => {
-    const page = await signedIn("curator");
-    await open(page, "/workings");
-    await page.keyboard.press("Control+k");
-    await expect(page.getByLabel("Go to or do")).toBeFocused();
-    await page.keyboard.type(typed);
-    await page.keyboard.press("Enter");
-    await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
-  });
+test("“Go to or do” opens what is typed: a number, a name, a code, an act, a place", async ({ signedIn }) => {
+  const page = await signedIn("curator");
+  await open(page, "/workings");
+  for (const [what, typed, title] of [
+    ["an accession number", "AN 2019.0142", "Right upper limb, neurovascular dissection"],
+    ["a frequent act", "new specimen", "New specimen"],
+    ["a former number", "D 88", "Right upper limb, neurovascular dissection"],
+    ["a code of a series", "sr 03", "Trunk, transverse sheets"],
+    ["an accession number written otherwise", "an-2019/0142", "Right upper limb, neurovascular dissection"],
+    ["a part of an institution's name", "kestrel bay", "Kestrel Bay School of Medicine"],
+    ["a place of the program", "what happened", "What happened"],
+  ] as const)
+    await test.step(what, async () => {
+      await page.keyboard.press("Control+k");
+      await expect(page.getByLabel("Go to or do")).toBeFocused();
+      await page.keyboard.type(typed);
+      await page.keyboard.press("Enter");
+      await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
+      await ready(page);
+    });
+});
 
 test("“Go to or do” opens a loan by its number", async ({ signedIn }) => {
   const page = await signedIn("registrar");

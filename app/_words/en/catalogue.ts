@@ -88,7 +88,7 @@ export const catalogueWords = {
   detachable: "Detachable",
   addComponent: "Add a component",
   formerNumbers: "Other numbers",
-  formerNumber: "Number",
+  formerNumber: "Other number",
   formerKind: "Kind of number",
   markedOn: "Marked on",
   addFormerNumber: "Add a number",

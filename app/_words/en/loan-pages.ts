@@ -161,7 +161,6 @@ export const loanWords = {
   } as Readonly<Record<string, string>>,
   notLawful:
     "These rules are a screening aid. They never say that something is lawful: check with the local authority.",
-  concerning: (numbers: string) => `Concerns ${numbers}.`,
   // specimens
   noSpecimens: "No specimen is on this loan. One is noted from the catalogue, or here by its number.",
   since: "Since",

@@ -9,7 +9,6 @@ export const slipWords = {
   offSlip: "Taken off the slip.",
   takeOff: "Take off",
   saved: "Saved. Suitability below is worked out anew.",
-  otherLoans: "Your other loans",
   specimens: "Specimens",
   free: "Free in the next year",
   request: "Request",
@@ -47,7 +46,6 @@ export const slipWords = {
   submit: "Save and submit the request",
   submitFixed:
     "Submitting holds the days of every specimen for 14 days, and the lender decides. Until the decision you may still change the request.",
-  submitted: "Submitted. The days are held for 14 days.",
   back: "Back to the loan",
   borrower: "Borrower and venue",
   openTitle: "Open a loan",

@@ -100,7 +100,7 @@ export default async function LoanPage({ params }: Props) {
     request.purpose === "teaching"
       ? words.teachingUses[request.teachingUse]
       : words.purposes[request.purpose];
-  const home = loan.stages.find((stage) => stage.direction === "out");
+  const wayOut = loan.stages.find((stage) => stage.direction === "out");
   const entry = (name: keyof typeof words.sections, count?: number): IndexEntry => ({
     id: name,
     label: words.sections[name],
@@ -150,7 +150,7 @@ export default async function LoanPage({ params }: Props) {
           loanId={loan.id}
           gates={loan.gates}
           specimens={live.length}
-          carrier={home?.carrier ?? null}
+          carrier={wayOut?.carrier ?? null}
           mayDispatch={mayDo(viewer, "dispatchLoan")}
         />
       )}
