@@ -1,7 +1,7 @@
 /**
  * How the browser tests run: against one server that `tests/run.mjs` starts on a
  * fresh demo scenario, one test at a time, because they share that scenario. A
- * test tagged @tablet or @phone runs on that screen as well.
+ * test tagged @tablet or @phone runs on that screen as well, one tagged @narrow on those alone.
  *
  * By hand, against a server of one's own:
  * `ANATHECA_URL=http://localhost:3000 npx playwright test --config tests/playwright.config.ts`
@@ -43,7 +43,7 @@ export default defineConfig({
     launchOptions: { args: browserFlags, ...(CHROMIUM_PATH ? { executablePath: CHROMIUM_PATH } : {}) },
   },
   projects: [
-    { name: "desktop", use: { viewport: { width: 1440, height: 900 } } },
+    { name: "desktop", grepInvert: /@narrow/, use: { viewport: { width: 1440, height: 900 } } },
     { name: "tablet", grep: /@tablet/, use: { viewport: { width: 1024, height: 768 }, hasTouch: true } },
     {
       name: "phone",

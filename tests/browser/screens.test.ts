@@ -29,7 +29,10 @@ async function expectFits(page: Page): Promise<void> {
 }
 
 for (const [role, addresses] of pages)
-  test(`the pages of a ${role} fit the screen`, { tag: ["@tablet", "@phone"] }, async ({ signedIn }) => {
+  test(`the pages of a ${role} fit the screen`, { tag: ["@narrow", "@tablet", "@phone"] }, async ({
+    signedIn,
+  }) => {
+    test.setTimeout(240_000);
     const page = await signedIn(role);
     for (const address of addresses)
       await test.step(address, async () => {
@@ -47,7 +50,7 @@ for (const [role, addresses] of pages)
     }
   });
 
-test("the door fits the screen", { tag: ["@tablet", "@phone"] }, async ({ page }) => {
+test("the door fits the screen", { tag: ["@narrow", "@tablet", "@phone"] }, async ({ page }) => {
   await open(page, "/sign-in?to=/specimens");
   await expectFits(page);
 });
