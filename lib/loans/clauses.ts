@@ -41,7 +41,7 @@ export const clauseTexts: readonly ClauseText[] = [
   {
     id: "specimens",
     heading: "Specimens",
-    text: "The schedule names {specimens} specimens by accession number, each with its components, its size and its mass. A component or a sheet that the schedule names is part of the loan and is counted at every hand-over.",
+    text: "The schedule names {specimens} by accession number, each with its components, its size and its mass. A component or a sheet that the schedule names is part of the loan and is counted at every hand-over.",
     applies: always,
   },
   {

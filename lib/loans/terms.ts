@@ -6,7 +6,7 @@
  * `returnBy` is the first day that is no longer the loan.
  */
 import canonicalize from "canonicalize";
-import { groupLimits, type LimitConflict } from "#lib/environment/group-limits.ts";
+import { type CommonFigure, groupLimits, type LimitConflict } from "#lib/environment/group-limits.ts";
 import type { CommonLimits } from "#lib/environment/schema.ts";
 import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
 import { type Clause, clausesFor } from "#lib/loans/clauses.ts";
@@ -35,6 +35,9 @@ export type ScheduleLimits = {
   lightLxHoursPerYear: number;
   uvMicrowattPerLumen: number;
 };
+
+/** What one of the printed limits rests on, and how well that is known. */
+export type LimitSource = { quantity: keyof ScheduleLimits; title: string; where: string; standing: string };
 
 export type ScheduleRow = {
   accessionNumber: string;
@@ -89,7 +92,7 @@ export type AgreementTerms = {
   term: { startsOn: DateText; returnBy: DateText; daysBefore: number; daysAfter: number };
   venue: { name: string; address: string; countryCode: string };
   schedule: ScheduleRow[];
-  groupLimits: { limits: ScheduleLimits; conflicts: string[] };
+  groupLimits: { limits: ScheduleLimits; conflicts: string[]; sources: LimitSource[] };
   cover: {
     needed: Money | null;
     stated: Money | null;
@@ -140,6 +143,19 @@ function toScheduleLimits(limits: CommonLimits): ScheduleLimits {
     lightLxHoursPerYear: limits.lightLxHoursPerYear.max,
     uvMicrowattPerLumen: limits.uvMicrowattPerLumen.target,
   };
+}
+
+/** The sources of the figures that are printed: of each quantity once, whichever end of its band they set. */
+function limitSources(figures: readonly CommonFigure[], limits: ScheduleLimits): LimitSource[] {
+  const printed = Object.keys(limits) as (keyof ScheduleLimits)[];
+  const sources = printed.flatMap((quantity) =>
+    figures
+      .filter((figure) => figure.quantity === quantity)
+      .flatMap((figure) =>
+        figure.ground.map(({ title, where, standing }) => ({ quantity, title, where, standing })),
+      ),
+  );
+  return [...new Map(sources.map((source) => [Object.values(source).join("\n"), source])).values()];
 }
 
 const quantityWords: Partial<Record<LimitConflict["quantity"], string>> = {
@@ -200,6 +216,18 @@ export function moneyWords({ minor, currency }: Money): string {
   return `${amount.format(minor / 10 ** digits)} ${currency}`;
 }
 
+const dayFormat = new Intl.DateTimeFormat("en-GB", {
+  day: "numeric",
+  month: "long",
+  year: "numeric",
+  timeZone: "UTC",
+});
+
+/** A day for a sentence: "2027-03-01" as "1 March 2027". */
+export function dayWords(day: DateText): string {
+  return dayFormat.format(new Date(`${day}T00:00:00Z`));
+}
+
 function clauseFacts({ request, subjects }: TermsFacts) {
   const { purpose } = request;
   const isTeaching = purpose === "teaching";
@@ -227,13 +255,13 @@ function clauseWords(
     lender: lender.name,
     borrower: borrower.name,
     contact: `${borrower.contactName}, ${borrower.contactEmail}, ${borrower.contactPhone}`,
-    specimens: String(subjects.length),
+    specimens: subjects.length === 1 ? "1 specimen" : `${subjects.length} specimens`,
     purpose: request.purpose,
     audience: request.audience,
     admission: request.paidAdmission ? "with paid admission" : "without charge for admission",
     style: request.displayStyle,
-    startsOn: request.startsOn,
-    returnBy: request.endsOn,
+    startsOn: dayWords(request.startsOn),
+    returnBy: dayWords(request.endsOn),
     daysBefore: String(request.daysBefore),
     daysAfter: String(request.daysAfter),
     venue: venue.name,
@@ -259,6 +287,7 @@ export function agreementTerms(facts: TermsFacts): AgreementTerms {
   const group = groupLimits(
     subjects.map(({ specimen }) => ({ id: specimen.accessionNumber, limits: limitsOfSpecimen(specimen) })),
   );
+  const shared = toScheduleLimits(group.limits);
   return {
     format: "loan-agreement-1",
     language: "en",
@@ -282,10 +311,11 @@ export function agreementTerms(facts: TermsFacts): AgreementTerms {
     venue: { name: venue.name, address: venue.address, countryCode: venue.countryCode },
     schedule: subjects.map((subject) => scheduleRow(subject, request)),
     groupLimits: {
-      limits: toScheduleLimits(group.limits),
+      limits: shared,
       conflicts: group.conflicts
         .filter(({ quantity, level }) => level === (quantity === "transitTemperatureC" ? "alarm" : "warn"))
         .flatMap(conflictWords),
+      sources: limitSources(group.figures, shared),
     },
     cover: { needed, stated: request.statedCover, certificates: facts.certificates },
     crates: [...facts.crates],

@@ -13,12 +13,7 @@ import {
   partiesBlocks,
   transportBlocks,
 } from "#lib/papers/agreement-parts.ts";
-import {
-  consentBlocks,
-  type LimitSource,
-  limitsBlocks,
-  scheduleBlocks,
-} from "#lib/papers/agreement-schedule.ts";
+import { consentBlocks, limitsBlocks, scheduleBlocks } from "#lib/papers/agreement-schedule.ts";
 import type { Block, PaperDocument, SignaturePlace } from "#lib/papers/blocks.ts";
 import { fill, type PaperWords } from "#lib/papers/words.ts";
 
@@ -109,7 +104,7 @@ export function agreementDocument(facts: AgreementFacts, words: PaperWords): Pap
       ? []
       : [{ heading: "conditions" as const, blocks: conditionsBlocks(terms, words) }]),
     { heading: "schedule", blocks: scheduleBlocks(terms, words) },
-    { heading: "limits", blocks: limitsBlocks(terms, words, limitSourcesOf(terms)) },
+    { heading: "limits", blocks: limitsBlocks(terms, words) },
     ...(terms.schedule.some((row) => row.isHuman)
       ? [{ heading: "consent" as const, blocks: consentBlocks(terms, words) }]
       : []),
@@ -156,10 +151,4 @@ export function agreementDocument(facts: AgreementFacts, words: PaperWords): Pap
       closing,
     ],
   };
-}
-
-/** Terms that name the sources of their limits have them printed. */
-function limitSourcesOf({ groupLimits }: AgreementTerms): readonly LimitSource[] {
-  const limits: AgreementTerms["groupLimits"] & { sources?: readonly LimitSource[] } = groupLimits;
-  return limits.sources ?? [];
 }

@@ -5,12 +5,9 @@
  * order of the terms, and the later tables name them by that number. Nothing here
  * tells who a donor was.
  */
-import type { AgreementTerms, ScheduleLimits, ScheduleRow } from "#lib/loans/terms.ts";
+import type { AgreementTerms, LimitSource, ScheduleLimits, ScheduleRow } from "#lib/loans/terms.ts";
 import type { Block, Cell, Span, TableColumn, Text } from "#lib/papers/blocks.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";
-
-/** Where a limit of the group comes from. */
-export type LimitSource = { quantity: string; title: string; where: string; standing: string };
 
 /** Numbers as ranges: 1, 2, 3, 5 as "1–3, 5". @param numbers rising */
 export function rangesOf(numbers: readonly number[]): string {
@@ -184,11 +181,7 @@ function limitsCells(limits: ScheduleLimits, words: PaperWords): Cell[] {
 }
 
 /** One row for all together, then one for each group that shares its limits. */
-export function limitsBlocks(
-  { schedule, groupLimits }: AgreementTerms,
-  words: PaperWords,
-  sources: readonly LimitSource[] = [],
-): Block[] {
+export function limitsBlocks({ schedule, groupLimits }: AgreementTerms, words: PaperWords): Block[] {
   const { limits } = words;
   const right = (header: string): TableColumn => ({ header, align: "right", width: "fit" });
   const groups = groupBy(schedule, (row) => JSON.stringify(row.limits));
@@ -226,12 +219,8 @@ export function limitsBlocks(
             rows: [{ term: limits.apart, paragraphs: groupLimits.conflicts }],
           },
         ]),
-    ...(sources.length === 0
-      ? []
-      : [
-          { kind: "subheading" as const, text: limits.sources },
-          { kind: "definitions" as const, rows: sourceRows(sources, words) },
-        ]),
+    { kind: "subheading", text: limits.sources },
+    { kind: "definitions", rows: sourceRows(groupLimits.sources, words) },
   ];
 }
 

@@ -92,7 +92,7 @@ test("a curator revises a record", async ({ signedIn }) => {
   await page.getByLabel("Title", { exact: true }).fill("Knee joint, opened from the front");
   await page.getByRole("button", { name: "Add a number" }).click();
   const others = page.getByRole("region", { name: "Other numbers" });
-  await others.getByLabel("Number", { exact: true }).fill("K 12");
+  await others.getByLabel("Other number", { exact: true }).fill("K 12");
   await others.getByLabel("Marked on").fill("tag on the stand");
   await save(page);
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Knee joint, opened from the front");

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import {
   agreementTerms,
+  dayWords,
   moneyWords,
   saysTheSame,
   type TermsFacts,
@@ -130,4 +131,17 @@ test.each([
 
 test("a loan without a specimen has no terms", () => {
   expect(() => agreementTerms(facts({ subjects: [] }))).toThrow(RangeError);
+});
+
+test("every limit that is printed has a source, and none is named twice", () => {
+  const { limits, sources } = agreementTerms(facts()).groupLimits;
+  expect([...new Set(sources.map(({ quantity }) => quantity))].sort()).toEqual(Object.keys(limits).sort());
+  expect(new Set(sources.map((source) => JSON.stringify(source))).size).toBe(sources.length);
+});
+
+test.each([
+  ["2027-03-01", "1 March 2027"],
+  ["2028-02-29", "29 February 2028"],
+])("the day %s is written %s", (day, text) => {
+  expect(dayWords(day)).toBe(text);
 });

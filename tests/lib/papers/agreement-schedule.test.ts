@@ -112,6 +112,7 @@ describe("the limits", () => {
 
   test("say where there is nothing in common, and which specimens are kept apart", () => {
     const groupLimits = {
+      ...five.groupLimits,
       limits: { ...five.groupLimits.limits, humidity: null },
       conflicts: ["AN 1 and AN 2 have no common relative humidity. They are kept apart."],
     };
@@ -121,21 +122,17 @@ describe("the limits", () => {
   });
 
   test("have their sources below them, with their standing", () => {
+    const sources: typeof five.groupLimits.sources = [
+      { quantity: "illuminanceLx", title: "Control of damage by light", where: "table 3", standing: "read" },
+      {
+        quantity: "humidity",
+        title: "Practice of the store",
+        where: "",
+        standing: "common practice, no source",
+      },
+    ];
     const text = textOfBlocks(
-      limitsBlocks(five, words, [
-        {
-          quantity: "illuminanceLx",
-          title: "Control of damage by light",
-          where: "table 3",
-          standing: "read",
-        },
-        {
-          quantity: "humidity",
-          title: "Practice of the store",
-          where: "",
-          standing: "common practice, no source",
-        },
-      ]),
+      limitsBlocks({ ...five, groupLimits: { ...five.groupLimits, sources } }, words),
     );
     expect(text).toContain("Light\nControl of damage by light, table 3");
     expect(text).toContain("Relative humidity\nPractice of the store, common practice, no source");
