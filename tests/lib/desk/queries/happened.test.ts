@@ -64,7 +64,7 @@ beforeAll(async () => {
       institutionId: null,
       active: true,
     },
-    password: null,
+    password: "long enough for a test",
   });
   registrar = { ...aViewer("registrar"), accountId };
 });
