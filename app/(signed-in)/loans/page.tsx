@@ -2,7 +2,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { EmptyState } from "#app/_parts/data-table.tsx";
-import { pageLinks, parameterOf, type Search } from "#app/_parts/page-links.ts";
+import { pageLinks, parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { Pager } from "#app/_parts/pager.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
@@ -18,8 +18,8 @@ import { isBorrower } from "#lib/people/viewer.ts";
 export const metadata: Metadata = { title: words.loans };
 
 export default async function LoansPage({ searchParams }: { searchParams: Promise<Search> }) {
-  const viewer = await requireViewer("/loans");
   const search = await searchParams;
+  const viewer = await requireViewer(sameAddress("/loans", search));
   const borrower = isBorrower(viewer);
   const phase = loanPhases.find((one) => one === parameterOf(search, "phase")) ?? null;
   const borrowerId = parameterOf(search, "borrower") ?? null;

@@ -1,6 +1,7 @@
 /** Words of the forms and acts on a loan's file, in English. */
 import type { LoanState } from "#lib/loans/schema.ts";
 import type { Act } from "#lib/people/permission.ts";
+import type { Role } from "#lib/people/viewer.ts";
 
 /** The one act that clears a thing: what it is called, and the section where it is done. */
 export const actPlaces: Partial<Record<Act, { label: string; section: string }>> = {
@@ -45,8 +46,21 @@ const titles: Record<LoanState, string> = {
   withdrawn: "Withdrawn",
 };
 
+const roles: Record<Role, string> = {
+  registrar: "registrar",
+  curator: "curator",
+  conservator: "conservator",
+  "collection manager": "collection manager",
+  "donor officer": "donor officer",
+  inspector: "inspector",
+  administrator: "administrator",
+  lecturer: "lecturer",
+  "borrower registrar": "borrower's registrar",
+};
+
 export const nextWords = {
   titles,
+  roles,
   or: "or",
   waitsForLender: "Waits for the lender.",
   waitsForBorrower: "Waits for the borrower.",

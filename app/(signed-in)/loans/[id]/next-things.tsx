@@ -7,8 +7,10 @@ import { roadWords } from "#app/_words/en/loan-road.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import type { GateName } from "#lib/loans/gates.ts";
 import type { NextStep } from "#lib/loans/next-step.ts";
+import { officesOf, speaksFor } from "#lib/loans/offices.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
-import type { LoanState } from "#lib/loans/schema.ts";
+import { type LoanState, offices } from "#lib/loans/schema.ts";
+import type { Office } from "#lib/loans/suitability.ts";
 import { acts, mayDo } from "#lib/people/permission.ts";
 import { borrowerRoles, isBorrower, type Role, type Viewer } from "#lib/people/viewer.ts";
 
@@ -37,20 +39,28 @@ function signsFor(viewer: Viewer, { parameters }: NextStep): boolean {
   return parameters.party === undefined || parameters.party === (isBorrower(viewer) ? "borrower" : "lender");
 }
 
+/** The office whose word is missing, where the step is about one. */
+const officeOf = ({ parameters }: NextStep): Office | null =>
+  offices.find((office) => office === parameters.office) ?? null;
+
 function mayAct(step: NextStep, loan: LoanSheet, viewer: Viewer): boolean {
   const subject = { institutionId: loan.borrower.id };
-  return step.action !== null && mayDo(viewer, step.action, subject) && signsFor(viewer, step);
+  if (step.action === null || !mayDo(viewer, step.action, subject)) return false;
+  const office = officeOf(step);
+  return signsFor(viewer, step) && (office === null || officesOf(viewer).includes(office));
 }
 
 /** Whose turn it is when it is not the viewer's: the other side, or an office of the own one. */
 function waitsFor(step: NextStep, viewer: Viewer): string | null {
   if (step.action === null) return null;
   const { party } = step.parameters;
-  const able = acts[step.action].filter(
+  const office = officeOf(step);
+  const able = (office === null ? acts[step.action] : speaksFor[office]).filter(
     (role: Role) => party === undefined || isBorrowerRole(role) === (party === "borrower"),
   );
   const own = able.filter((role: Role) => isBorrowerRole(role) === isBorrower(viewer));
-  if (own.length > 0) return nextWords.waitsForRoles(own.join(` ${nextWords.or} `));
+  if (own.length > 0)
+    return nextWords.waitsForRoles(own.map((role) => nextWords.roles[role]).join(` ${nextWords.or} `));
   return isBorrower(viewer) ? nextWords.waitsForLender : nextWords.waitsForBorrower;
 }
 

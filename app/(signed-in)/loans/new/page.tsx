@@ -2,7 +2,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { EmptyState } from "#app/_parts/data-table.tsx";
-import { parameterOf, type Search } from "#app/_parts/page-links.ts";
+import { parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
@@ -16,8 +16,8 @@ import { notFound } from "#lib/platform/refusal.ts";
 export const metadata: Metadata = { title: words.openTitle };
 
 export default async function NewLoanPage({ searchParams }: { searchParams: Promise<Search> }) {
-  const viewer = await requireViewer("/loans/new");
   const search = await searchParams;
+  const viewer = await requireViewer(sameAddress("/loans/new", search));
   const venues = await orNotFound(async () => {
     authorise(viewer, "openLoan");
     // Who borrows begins with a specimen on the slip.

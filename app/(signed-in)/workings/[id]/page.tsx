@@ -5,7 +5,7 @@
 import type { Metadata } from "next";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import type { FormIssue } from "#app/_parts/form-state.ts";
-import { parameterOf, type Search } from "#app/_parts/page-links.ts";
+import { parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { MarginNote, Masthead, RecordPage, roundForReading, Section } from "#app/_parts/record-page.tsx";
 import { fieldsOf, type JsonSchema, readInput, sentIn } from "#app/_parts/working-fields.ts";
 import { formStateOf, orNotFound } from "#app/_server/refusals.ts";
@@ -97,9 +97,9 @@ function Steps({ explanation }: { explanation: Explanation<unknown> }) {
 
 export default async function WorkingPage({ params, searchParams }: Props) {
   const { id } = await params;
-  await requireViewer(`/workings/${id}`);
-  const working = await orNotFound(async () => getWorking(id));
   const search = await searchParams;
+  await requireViewer(sameAddress(`/workings/${id}`, search));
+  const working = await orNotFound(async () => getWorking(id));
   const fields = fieldsOf(describeWorking(working).input as JsonSchema);
   const input = readInput(fields, sentIn(search));
   const more = parameterOf(search, "more");
