@@ -3,7 +3,6 @@
  * next step, the index of sections, and sections whose margin holds the notes of
  * the lines beside them. It prints as it reads.
  */
-import Link from "next/link";
 import { Children, type ReactNode } from "react";
 import styles from "#app/_parts/record-page.module.css";
 import { type IndexEntry, SectionIndex } from "#app/_parts/section-index.tsx";
@@ -146,15 +145,7 @@ export function MarginNote({
 }
 
 /** How a figure was worked out: steps, sources and cautions, folded until asked for. */
-export function WorkingNote({
-  title,
-  working,
-  href,
-}: {
-  title: string;
-  working: Explanation<unknown>;
-  href?: string;
-}) {
+export function WorkingNote({ title, working }: { title: string; working: Explanation<unknown> }) {
   return (
     <div className={styles.note}>
       <details>
@@ -185,11 +176,6 @@ export function WorkingNote({
               <li key={caution}>{caution}</li>
             ))}
           </ul>
-        )}
-        {href && (
-          <Link className="no-print" href={href}>
-            {shellWords.tryWorking}
-          </Link>
         )}
         {working.sources.map((source) => (
           <span key={`${source.id} ${source.where}`} className={styles.source}>

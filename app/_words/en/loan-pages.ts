@@ -205,7 +205,7 @@ export const loanWords = {
   daysBefore: (days: number) => (days === 1 ? "1 day before" : `${days} days before`),
   daysAfter: (days: number) => (days === 1 ? "1 day after" : `${days} days after`),
   buffers:
-    "for checks, packing, travel and the rest before opening belong to the booking. How many follows from what travels: small pieces 14, crates 30, whole bodies 60.",
+    "for checks, packing, travel and the rest before opening belong to the booking. How many follows from what travels: small specimens 14, crates 30, whole bodies 60.",
   buffersSource: "Worked out here; a default that the centre may change",
   notBookable: "not free",
   givenBack: "given back",

@@ -28,7 +28,6 @@ export const shellWords = {
   days: "Days",
   standing: "Standing",
   workingAndSources: (count: number) => `working, ${count} ${count === 1 ? "source" : "sources"}`,
-  tryWorking: "Try it with other figures",
   pages: "Pages of this list",
   previousPage: "Previous page",
   nextPage: "Next page",
