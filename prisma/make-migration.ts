@@ -11,8 +11,6 @@ import path from "node:path";
 import { destroyCluster, openCluster } from "#app/_server/launch/postgres.mjs";
 import { diffSchema, projectPrisma } from "#lib/platform/migrate.ts";
 
-const providerLock = 'provider = "postgresql"\n';
-
 async function differenceFromSchema(): Promise<string> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "anatheca-migration-"));
   fs.chmodSync(folder, 0o711);
@@ -36,7 +34,6 @@ async function makeMigration(name: string): Promise<string> {
   const folder = path.join(projectPrisma.migrations, `${stamp(new Date())}_${name.replaceAll("-", "_")}`);
   fs.mkdirSync(folder, { recursive: true });
   fs.writeFileSync(path.join(folder, "migration.sql"), sql);
-  fs.writeFileSync(path.join(projectPrisma.migrations, "migration_lock.toml"), providerLock);
   return path.relative(process.cwd(), path.join(folder, "migration.sql"));
 }
 

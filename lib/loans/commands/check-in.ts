@@ -65,12 +65,10 @@ export const checkIn = command("checkIn", CheckInInput, async (work, input): Pro
       new: comparison.totals.new,
       worse: comparison.totals.worse,
     });
-  await moveLines(work, [line], "checked in");
+  await moveLines(work, [line], "checked in", { verdict, remark });
   await releaseLineBookings(work, [line.id], addDays(today, 1));
   const placeId = (await homePlacesOf(transaction, [specimenId])).get(specimenId);
-  const words = remark === "" ? verdict : `${verdict}; ${remark}`;
-  if (placeId)
-    await writeMove(work, { specimenId, placeId, reason: `loan ${loan.number}, checked in: ${words}` });
+  if (placeId) await writeMove(work, { specimenId, placeId, reason: `loan ${loan.number}, checked in` });
   const waiting = linesIn(loan, "resting at home").map((one) => one.specimenId);
   await emptyCrates(work, loan.id, new Set(waiting.filter((id) => id !== specimenId)));
   return {

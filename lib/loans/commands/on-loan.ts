@@ -47,12 +47,21 @@ export async function takeLoan(work: Work, loanId: string, act: Act): Promise<Lo
   return { id, number, borrowerId, venueId, submittedAt, state, lines };
 }
 
-/** Moves lines to a state. @throws {Refusal} "loan.move-not-allowed" outside the table of moves */
-export async function moveLines(work: Work, lines: readonly LineOnLoan[], to: LineState): Promise<void> {
+/**
+ * Moves lines to a state.
+ * @param facts what the move states of each line, such as the verdict at home
+ * @throws {Refusal} "loan.move-not-allowed" outside the table of moves
+ */
+export async function moveLines(
+  work: Work,
+  lines: readonly LineOnLoan[],
+  to: LineState,
+  facts: { verdict?: string; remark?: string } = {},
+): Promise<void> {
   requireMoves(lines, to);
   await work.transaction.loanLine.updateMany({
     where: { id: { in: lines.map((line) => line.id) } },
-    data: { state: to, stateSince: work.now },
+    data: { ...facts, state: to, stateSince: work.now },
   });
 }
 

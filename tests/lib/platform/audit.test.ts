@@ -36,6 +36,7 @@ const unaudited = [
   "command_receipt",
   "counter",
   "loan_line_move",
+  "sign_in_failure",
   "structure",
   "structure_ancestor",
   "structure_link",

@@ -72,6 +72,8 @@ test("permits and titles come back with calendar days", () => {
       territories: [],
       validFrom: null,
       validUntil: new Date("2026-12-31"),
+      withdrawnOn: null,
+      withdrawnBecause: "",
     }),
   ).toEqual({
     kind: "import",
