@@ -158,9 +158,9 @@ test("every refusal, fact and way out has its sentence", () => {
   const sources = [...roomFiles, ...filesUnder("app", /\.tsx?$/)].map(read).join("\n");
   const codes = new Set([
     ...[...sources.matchAll(/new Refusal\(\s*"[a-z-]+",\s*"([a-z0-9.-]+)"/g)].map((match) => match[1] ?? ""),
-    ...[
-      ...read("prisma/migrations/20261125000100_guards/migration.sql").matchAll(/'anatheca:([a-z.-]+)'/g),
-    ].map((match) => match[1] ?? ""),
+    ...filesUnder("prisma/migrations", /\.sql$/).flatMap((file) =>
+      [...read(file).matchAll(/'anatheca:([a-z.-]+)'/g)].map((match) => match[1] ?? ""),
+    ),
     ...[...read("lib/platform/transaction.ts").matchAll(/_(?:key|twice): "([a-z.-]+)"/g)].map(
       (match) => match[1] ?? "",
     ),

@@ -1,13 +1,13 @@
 "use server";
 /** Signing in and out. A wrong address and a wrong password are the same sentence. */
 
-import { APIError } from "better-auth/api";
 import { headers } from "next/headers";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import type { FormState } from "#app/_parts/form-state.ts";
-import { auth } from "#app/_server/auth.ts";
-import { sentence } from "#app/_words/sentences.ts";
+import { auth, signInByPassword } from "#app/_server/auth.ts";
+import { formStateOf } from "#app/_server/refusals.ts";
+import { Refusal } from "#lib/platform/refusal.ts";
 
 const Credentials = z.object({
   email: z.string().trim().toLowerCase().min(3).max(200),
@@ -19,22 +19,17 @@ const Credentials = z.object({
     .catch("/"),
 });
 
-function refused(code: string): FormState {
-  return { state: "refused", kind: "unauthenticated", message: sentence(code), issues: [] };
-}
-
 export async function signIn(_before: FormState, fields: FormData): Promise<FormState> {
   const typed = Credentials.safeParse(Object.fromEntries(fields));
-  if (!typed.success) return refused("sign-in.wrong");
-  const { email, password, to } = typed.data;
   try {
-    await auth().api.signInEmail({ body: { email, password }, headers: await headers() });
+    if (!typed.success) throw new Refusal("unauthenticated", "sign-in.wrong");
+    const { to, ...credentials } = typed.data;
+    await signInByPassword(credentials, await headers());
   } catch (error) {
-    if (error instanceof APIError)
-      return refused(error.statusCode === 429 ? "sign-in.too-often" : "sign-in.wrong");
+    if (error instanceof Refusal) return formStateOf(error);
     throw error;
   }
-  redirect(to);
+  redirect(typed.data.to);
 }
 
 export async function signOut(): Promise<void> {

@@ -53,6 +53,28 @@ test("a wrong pair is refused with one sentence that tells nothing, and the e-ma
   await expect(page.getByRole("button", { name: "Sign in" })).toBeVisible();
 });
 
+test("after ten wrong passwords an e-mail waits, and nobody else's does", async ({ page }) => {
+  const guessed = { ...curator, email: "guessed@halmren.example", password: "wrong-password-2026" };
+  await open(page, "/sign-in");
+  const alert = page.getByRole("main").getByRole("alert");
+  for (let attempt = 0; attempt < 10; attempt += 1) {
+    await page.reload();
+    await ready(page);
+    await signIn(page, guessed);
+    await expect(alert).toContainText("do not belong together");
+  }
+  await page.reload();
+  await ready(page);
+  await signIn(page, guessed);
+  await expect(alert).toHaveText(
+    /^Too many attempts under this e-mail. The next one is possible in 1[45] min.$/,
+  );
+  await page.reload();
+  await ready(page);
+  await signIn(page, curator);
+  await expect(page.getByRole("banner")).toContainText(curator.name);
+});
+
 test("a stranger comes back to the page asked for, with everything that was asked of it", async ({
   page,
 }) => {

@@ -66,7 +66,7 @@ const table: Readonly<Record<string, Row>> = {
   "/api/v1/workings/[id]": common("curator"),
 };
 /** Open to who is not signed in: the door, and a carrier's link, which is a secret of its own. */
-const outside = ["/sign-in", "/api/auth/[...all]", "/carry/[token]"];
+const outside = ["/sign-in", "/carry/[token]"];
 
 const routes = listRoutes().filter(({ address }) => !outside.includes(address));
 const isApi = ({ address }: Route) => address.startsWith("/api/");

@@ -8,6 +8,6 @@ export const signInWords = {
   help: "Accounts are given by the centre. If you have none, or forgot the password, write to its registrar.",
   refusals: {
     "sign-in.wrong": "This e-mail and password do not belong together. Check both and try again.",
-    "sign-in.too-often": "Too many attempts. Wait a minute and try again.",
+    "sign-in.too-often": "Too many attempts under this e-mail. The next one is possible in {minutes} min.",
   },
 } as const;
