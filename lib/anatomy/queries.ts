@@ -39,12 +39,12 @@ const columns = Prisma.sql`n.structure_id AS "structureId", n.text, n.kind, n.se
   s.english, s.latin, s.kind AS "structureKind", s.paired, s.animal`;
 
 /** Names with the same key, or with a word beginning as each typed word does. */
-async function findByWords(reader: Reader, key: string, words: readonly string[]): Promise<CandidateRow[]> {
+async function findByWords(key: string, words: readonly string[]): Promise<CandidateRow[]> {
   const eachBegins = words.map((typed) => {
     const pattern = `(^| )(${typed}|${stemOf(typed)}( |$))`;
     return Prisma.sql`n.search_key ~ ${pattern}`;
   });
-  return await reader.$queryRaw<CandidateRow[]>`
+  return await database().$queryRaw<CandidateRow[]>`
     SELECT ${columns}, 1::float8 AS likeness
     FROM structure_name n JOIN structure s ON s.id = n.structure_id
     WHERE n.search_key = ${key} OR (${Prisma.join(eachBegins, " AND ")})
@@ -56,8 +56,8 @@ const likenessOf = (key: string) =>
   Prisma.sql`greatest(word_similarity(${key}, n.search_key), similarity(${key}, n.search_key))`;
 
 /** Names that share many threes of letters with the text, by the index. */
-async function findAlike(reader: Reader, key: string): Promise<CandidateRow[]> {
-  return await reader.$queryRaw<CandidateRow[]>`
+async function findAlike(key: string): Promise<CandidateRow[]> {
+  return await database().$queryRaw<CandidateRow[]>`
     SELECT ${columns}, ${likenessOf(key)} AS likeness
     FROM structure_name n JOIN structure s ON s.id = n.structure_id
     WHERE n.search_key % ${key} OR ${key} <% n.search_key
@@ -65,16 +65,23 @@ async function findAlike(reader: Reader, key: string): Promise<CandidateRow[]> {
     LIMIT ${mostCandidates}`;
 }
 
-/** Names that share a few threes of letters with some word of the text, endings included; reads all names. */
-async function findFaintlyAlike(reader: Reader, key: string, typed: string): Promise<CandidateRow[]> {
-  return await reader.$queryRaw<CandidateRow[]>`
-    SELECT * FROM (
-      SELECT ${columns}, ${likenessOf(key)} AS likeness, word_similarity(${typed}, lower(n.text)) AS beside
-      FROM structure_name n JOIN structure s ON s.id = n.structure_id
-    ) weighed
-    WHERE greatest(likeness, beside) >= ${leastWordLikeness}
-    ORDER BY greatest(likeness, beside) DESC, length("searchKey"), text
-    LIMIT ${mostCandidates}`;
+/** Names that share a few threes of letters with some word of the text, endings included. */
+async function findFaintlyAlike(key: string, typed: string): Promise<CandidateRow[]> {
+  // The index answers to the least likeness that is set, and that holds to the end of the transaction.
+  return await database().$transaction(async (transaction) => {
+    await transaction.$executeRaw`SELECT set_config('pg_trgm.word_similarity_threshold', ${String(leastWordLikeness)}, true)`;
+    return await transaction.$queryRaw<CandidateRow[]>`
+      SELECT * FROM (
+        SELECT ${columns}, ${likenessOf(key)} AS likeness, word_similarity(${typed}, n.text) AS beside
+        FROM structure_name n JOIN structure s ON s.id = n.structure_id
+        WHERE n.id IN (
+          SELECT id FROM structure_name WHERE ${key} <% search_key
+          UNION SELECT id FROM structure_name WHERE search_key % ${key}
+          UNION SELECT id FROM structure_name WHERE ${typed} <% text)
+      ) weighed
+      ORDER BY greatest(likeness, beside) DESC, length("searchKey"), text
+      LIMIT ${mostCandidates}`;
+  });
 }
 
 type RankedRows = Ranked<CandidateRow>[];
@@ -82,29 +89,29 @@ type RankedRows = Ranked<CandidateRow>[];
 /** With so few literal finds, typing errors are weighed beside them. */
 const fewFinds = 3;
 
-async function rankMistyped(reader: Reader, text: string, limit: number): Promise<RankedRows> {
+async function rankMistyped(text: string, limit: number): Promise<RankedRows> {
   const key = searchKey(text);
-  const alike = rankCandidates(text, await findAlike(reader, key), limit);
+  const alike = rankCandidates(text, await findAlike(key), limit);
   if (alike.some(({ tier }) => tier !== "likeness")) return alike;
-  return rankCandidates(text, await findFaintlyAlike(reader, key, foldedWords(text).join(" ")), limit);
+  return rankCandidates(text, await findFaintlyAlike(key, foldedWords(text).join(" ")), limit);
 }
 
-async function rankLiteral(reader: Reader, text: string, limit: number): Promise<RankedRows> {
+async function rankLiteral(text: string, limit: number): Promise<RankedRows> {
   const key = searchKey(text);
   if (key === "") return [];
-  return rankCandidates(text, await findByWords(reader, key, foldedWords(text)), limit);
+  return rankCandidates(text, await findByWords(key, foldedWords(text)), limit);
 }
 
 const isSure = (ranked: RankedRows) => ranked.some(({ tier }) => tier !== "likeness");
 
 /** Typing errors forgiven, then words of side left out. */
-async function rankForgiving(reader: Reader, text: string, limit: number): Promise<RankedRows> {
+async function rankForgiving(text: string, limit: number): Promise<RankedRows> {
   if (searchKey(text) === "") return [];
-  const mistyped = await rankMistyped(reader, text, limit);
+  const mistyped = await rankMistyped(text, limit);
   const unsided = withoutSide(text);
   if (isSure(mistyped) || unsided === text || searchKey(unsided) === "") return mistyped;
-  const literal = await rankLiteral(reader, unsided, limit);
-  return literal.length > 0 ? literal : await rankMistyped(reader, unsided, limit);
+  const literal = await rankLiteral(unsided, limit);
+  return literal.length > 0 ? literal : await rankMistyped(unsided, limit);
 }
 
 function toFound({ row, tier }: Ranked<CandidateRow>): FoundStructure {
@@ -115,13 +122,11 @@ function toFound({ row, tier }: Ranked<CandidateRow>): FoundStructure {
 /** Structures that a text may mean, best first, for a field that suggests while somebody types. */
 export async function searchStructures(_viewer: Viewer, text: string, limit = 20): Promise<FoundStructure[]> {
   const most = Math.max(1, Math.min(Math.trunc(limit), 100));
-  const literal = await rankLiteral(database(), text, most);
+  const literal = await rankLiteral(text, most);
   const enough = literal.length >= fewFinds || (literal[0] !== undefined && literal[0].tier !== "beginning");
   if (enough) return literal.map(toFound);
   const found = new Set(literal.map(({ row }) => row.structureId));
-  const further = (await rankForgiving(database(), text, most)).filter(
-    ({ row }) => !found.has(row.structureId),
-  );
+  const further = (await rankForgiving(text, most)).filter(({ row }) => !found.has(row.structureId));
   return [...literal, ...further].slice(0, most).map(toFound);
 }
 
@@ -129,12 +134,12 @@ const mostMeant = 100;
 
 /** Structures that a text means as it is written, for a search through specimens: those of the best tier only. */
 export async function structuresMeant(_viewer: Viewer, text: string): Promise<FoundStructure[]> {
-  return meantBy(await rankLiteral(database(), text, mostMeant)).map(toFound);
+  return meantBy(await rankLiteral(text, mostMeant)).map(toFound);
 }
 
 /** Structures that a text means when it may be mistyped or name a side; nothing that is merely alike. */
 export async function structuresMeantForgiving(_viewer: Viewer, text: string): Promise<FoundStructure[]> {
-  return meantBy(await rankForgiving(database(), text, mostMeant)).map(toFound);
+  return meantBy(await rankForgiving(text, mostMeant)).map(toFound);
 }
 
 export type StructureSheet = StructureLabel & {

@@ -64,10 +64,13 @@ export function showsCondition(structureIds: readonly string[], evidence: Eviden
         WITH hits AS MATERIALIZED (SELECT DISTINCT shown.specimen_id FROM shown WHERE ${rows})
         SELECT specimen_id FROM hits)`;
   if (evidence === "recorded") return spoken;
+  // Two lists in one would be found by reading every row.
   return Prisma.sql`s.kind IN ('whole body', 'body region', 'organ', 'organ system') AND ${spoken}
-    AND NOT EXISTS (
-      SELECT 1 FROM shown WHERE shown.specimen_id = s.id AND (shown.structure_id IN ${below(ids)}
-        OR (shown.state IN ('removed', 'absent') AND shown.structure_id IN ${above(ids)})))`;
+    AND s.id NOT IN (
+      SELECT shown.specimen_id FROM shown WHERE shown.structure_id IN ${below(ids)}
+      UNION ALL
+      SELECT shown.specimen_id FROM shown
+      WHERE shown.state IN ('removed', 'absent') AND shown.structure_id IN ${above(ids)})`;
 }
 
 /** A specimen that neither by itself, nor by its whole, nor by a part of it is promised within the days. */

@@ -5,18 +5,14 @@
  * leaves one audit entry that says so. DATABASE_URL names the database; without
  * it, the one that comes with the program is filled.
  */
-import fs from "node:fs";
-import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
 import pg from "pg";
-import { databaseName } from "#app/_server/launch/database.mjs";
-import { openCluster } from "#app/_server/launch/postgres.mjs";
-import { dataFolder } from "#app/_server/launch/project.mjs";
 import { Halt } from "#app/_server/launch/report.mjs";
 import { toDateText } from "#lib/platform/dates.ts";
 import { copyTable, dropReadingIndexes } from "#seed/large/copy.ts";
 import { layGround } from "#seed/large/ground.ts";
+import { noDatabase, withMeasuredDatabase } from "#seed/large/measured-database.ts";
 import { accessionNumbers } from "#seed/large/numbers.ts";
 import { largeTables } from "#seed/large/rows.ts";
 
@@ -24,8 +20,6 @@ const most = 1_000_000;
 const accountId = "program";
 
 export type Filled = { specimens: number; rows: number; seconds: number };
-
-const noDatabase = 'There is no database yet: run "npm start" once, or set DATABASE_URL.';
 
 function requireCount(count: number): void {
   if (!(Number.isInteger(count) && count >= 1 && count <= most))
@@ -122,35 +116,24 @@ export async function fillLarge(
   }
 }
 
-/** The database that comes with the program, where "npm start" has made it. */
-async function openOwnDatabase(): Promise<{ url: string; leave: () => Promise<unknown> }> {
-  const folder = dataFolder();
-  if (!fs.existsSync(path.join(folder, "postgres.password"))) throw new Halt(noDatabase);
-  const cluster = await openCluster(folder, { notice: (text) => console.log(text) });
-  return { url: cluster.url(databaseName), leave: cluster.leave };
-}
-
 async function main(): Promise<number> {
-  let leave = async (): Promise<unknown> => undefined;
   try {
     const { values } = parseArgs({ options: { specimens: { type: "string", default: "100000" } } });
     const count = Number(values.specimens);
     requireCount(count);
-    let url = process.env.DATABASE_URL;
-    if (!url) ({ url, leave } = await openOwnDatabase());
-    console.log(`Filling in ${grouped(count)} specimens`);
-    const { rows, seconds } = await fillLarge(url, count, (line) => console.log(line));
-    console.log(
-      `${grouped(rows)} rows in ${seconds.toFixed(1)} s, ${grouped(rows / seconds)} rows a second.`,
-    );
+    await withMeasuredDatabase(async (url) => {
+      console.log(`Filling in ${grouped(count)} specimens`);
+      const { rows, seconds } = await fillLarge(url, count, (line) => console.log(line));
+      console.log(
+        `${grouped(rows)} rows in ${seconds.toFixed(1)} s, ${grouped(rows / seconds)} rows a second.`,
+      );
+    });
     return 0;
   } catch (error) {
     const { code } = error as { code?: string };
     const sentence = code === "3D000" ? noDatabase : error instanceof Error ? error.message : String(error);
     console.error(sentence);
     return 1;
-  } finally {
-    await leave();
   }
 }
 

@@ -44,7 +44,10 @@ describe("a series", () => {
     const walk = async (lineId: string, states: string[]) =>
       await inWork(async ({ transaction }) => {
         for (const state of states)
-          await transaction.loanLine.update({ where: { id: lineId }, data: { state } });
+          await transaction.loanLine.update({
+            where: { id: lineId },
+            data: { state, ...(state === "checked in" ? { verdict: "no change" } : {}) },
+          });
       });
     const out = ["requested", "accepted", "packed", "travelling out"];
     await walk(away, [...out, "resting at venue", "at venue"]);
