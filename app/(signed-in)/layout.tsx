@@ -25,6 +25,7 @@ function placesOf(viewer: Viewer): Place[] {
   return [
     { href: "/", label: placeWords.due },
     { href: "/specimens", label: placeWords.specimens },
+    ...(maySee(viewer, "storeLocation") ? [{ href: "/places", label: placeWords.stores }] : []),
     { href: "/series", label: placeWords.series },
     ...(maySee(viewer, "allLoans") ? [{ href: "/loans", label: placeWords.loans }] : []),
     ...(maySee(viewer, "institutions") ? [{ href: "/institutions", label: placeWords.institutions }] : []),
@@ -42,6 +43,7 @@ export default async function SignedInLayout({ children }: { children: ReactNode
   return (
     <Shell
       places={placesOf(viewer)}
+      foot={maySee(viewer, "institutions") ? [{ href: "/centre", label: placeWords.centre }] : []}
       who={`${viewer.name}, ${viewer.roles.join(", ")}`}
       signOut={
         <form action={signOut}>

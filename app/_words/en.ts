@@ -1,6 +1,7 @@
 /** The English catalogue: every room's sentences in one flat table, by code. */
 import { accountsWords } from "#app/_words/en/accounts.ts";
 import { anatomyWords } from "#app/_words/en/anatomy.ts";
+import { centreWords } from "#app/_words/en/centre.ts";
 import { conditionWords } from "#app/_words/en/condition.ts";
 import { deskWords } from "#app/_words/en/desk.ts";
 import { loanFindingWords } from "#app/_words/en/loan-findings.ts";
@@ -16,6 +17,7 @@ import { whereaboutsWords } from "#app/_words/en/whereabouts.ts";
 export const english: Readonly<Record<string, string>> = {
   ...platformWords.refusals,
   ...peopleWords.refusals,
+  ...centreWords.refusals,
   ...accountsWords.refusals,
   ...signInWords.refusals,
   ...anatomyWords.refusals,

@@ -1,21 +1,36 @@
 /**
- * Keeping institutions, venues and accounts. An account's password is set by the
+ * Keeping the centre's settings, institutions, venues and accounts. An account's password is set by the
  * sign-in library; here stands who the person is in the house.
  */
 import { hashPassword } from "better-auth/crypto";
 import { command } from "#lib/people/command.ts";
 import { authorise } from "#lib/people/permission.ts";
-import { AccountWithPassword, CentreSettings, InstitutionInput, VenueInput } from "#lib/people/schema.ts";
+import { centreKeys, findCentre } from "#lib/people/queries.ts";
+import {
+  AccountWithPassword,
+  CentreInput,
+  type CentreSettings,
+  InstitutionInput,
+  VenueInput,
+} from "#lib/people/schema.ts";
 import { toDateOrNull } from "#lib/platform/dates.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 
-export const configureCentre = command("configureCentre", CentreSettings, async ({ transaction }, value) => {
-  await transaction.setting.upsert({
-    where: { key: "centre" },
-    create: { key: "centre", value },
-    update: { value },
-  });
+/**
+ * What the centre says of itself. A name that it gives up is kept: custody is
+ * written by name, and what was handed to the house stays in the house.
+ */
+export const configureCentre = command("configureCentre", CentreInput, async ({ transaction }, settings) => {
+  const keep = (key: string, value: CentreSettings | string[]) =>
+    transaction.setting.upsert({ where: { key }, create: { key, value }, update: { value } });
+  await transaction.$executeRaw`SELECT 1 FROM setting WHERE key = ${centreKeys.settings} FOR UPDATE`;
+  const before = await findCentre(transaction);
+  await keep(centreKeys.settings, settings);
+  if (before === null || before.settings.name === settings.name) return;
+  const names = new Set([...before.formerNames, before.settings.name]);
+  names.delete(settings.name);
+  await keep(centreKeys.formerNames, [...names]);
 });
 
 export const keepInstitution = command(

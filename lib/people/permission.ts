@@ -27,6 +27,7 @@ export const acts = {
   keepSealedRecord: ["donor officer"],
   openSealedRecord: ["donor officer", "inspector", ...collection],
   recordPermit: ["registrar", ...collection],
+  withdrawPermit: ["registrar", ...collection],
   recordTitle: ["registrar", ...collection],
   // specimens
   recordSpecimen: collection,
@@ -49,7 +50,7 @@ export const acts = {
   stateRequest: [...borrowers, "registrar"],
   submitRequest: [...borrowers, "registrar"],
   withdrawRequest: [...borrowers, "registrar"],
-  decideLoan: ["curator", "collection manager", "donor officer"],
+  decideLoan: [...collection, "donor officer", "conservator"],
   recordCover: ["registrar", "borrower registrar"],
   drawUpAgreement: ["registrar"],
   signAgreement: ["registrar", "collection manager", "borrower registrar"],
@@ -97,6 +98,8 @@ export const sights = {
   institutions: [...house, "inspector", "administrator"],
   audit: [...house, "inspector", "administrator"],
   accounts: ["administrator"],
+  /** who was given which role, and when, without the rest of the account */
+  roleHolders: ["administrator", "inspector"],
 } as const satisfies Record<string, readonly Role[]>;
 export type Sight = keyof typeof sights;
 

@@ -2,6 +2,7 @@
  * Reads of institutions, venues and accounts. A borrower sees the own institution
  * and its venues; facility facts are confidential to the two sides.
  */
+import { z } from "zod";
 import type { Prisma } from "#.generated/prisma/client.ts";
 import { requireSight } from "#lib/people/permission.ts";
 import {
@@ -14,6 +15,7 @@ import {
 import { isBorrower, type Role, type Viewer } from "#lib/people/viewer.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
 import { toDateTextOrNull } from "#lib/platform/dates.ts";
+import { Id } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 
 type Reader = Database | Transaction;
@@ -26,13 +28,33 @@ export async function findViewer(accountId: string): Promise<Viewer | null> {
   return { accountId: id, name, email, roles: roles as Role[], institutionId };
 }
 
-const centreKey = "centre";
+/** Where the settings keep what the centre says of itself, and the names that it had before. */
+export const centreKeys = { settings: "centre", formerNames: "centre's former names" } as const;
 
 /** What the centre says of itself. @throws {Refusal} "not-found" before it was configured */
 export async function centreSettings(reader: Reader = database()): Promise<CentreSettings> {
-  const setting = await reader.setting.findUnique({ where: { key: centreKey } });
+  const setting = await reader.setting.findUnique({ where: { key: centreKeys.settings } });
   if (!setting) throw notFound("centre");
   return CentreSettings.parse(setting.value);
+}
+
+/** The centre with the names that it had before: custody is written by name and never changed. */
+export type Centre = { settings: CentreSettings; formerNames: string[] };
+
+/** The centre, or null before it was configured. */
+export async function findCentre(reader: Reader): Promise<Centre | null> {
+  const rows = await reader.setting.findMany({ where: { key: { in: Object.values(centreKeys) } } });
+  const kept = (key: string) => rows.find((row) => row.key === key)?.value;
+  const settings = kept(centreKeys.settings);
+  if (settings === undefined) return null;
+  const formerNames = z.array(z.string()).parse(kept(centreKeys.formerNames) ?? []);
+  return { settings: CentreSettings.parse(settings), formerNames };
+}
+
+/** The centre for everybody of the house. */
+export async function getCentre(viewer: Viewer): Promise<Centre | null> {
+  requireSight(viewer, "institutions");
+  return await findCentre(database());
 }
 
 const venueParts = {
@@ -64,6 +86,7 @@ export async function venueFactsOf(reader: Reader, venueId: string): Promise<Ven
 }
 
 export async function getVenue(viewer: Viewer, venueId: string): Promise<VenueFacts> {
+  if (!Id.safeParse(venueId).success) throw notFound("venue");
   const venue = await venueFactsOf(database(), venueId);
   requireSight(viewer, "facilityFacts", { institutionId: venue.institutionId });
   return venue;
@@ -123,6 +146,7 @@ export async function listInstitutions(viewer: Viewer): Promise<InstitutionRow[]
 export type InstitutionSheet = InstitutionInput & { id: string; venues: VenueFacts[] };
 
 export async function getInstitution(viewer: Viewer, institutionId: string): Promise<InstitutionSheet> {
+  if (!Id.safeParse(institutionId).success) throw notFound("institution");
   const row = await database().institution.findUnique({
     where: { id: institutionId },
     include: { venues: { include: venueParts, orderBy: { name: "asc" } } },

@@ -29,6 +29,11 @@ export const licenceKinds = ["public display", "anatomy", "storage", "other"] as
 
 const text = (most: number) => z.string().trim().max(most);
 const countryCode = z.string().regex(/^[A-Z]{2}$/, "country.two-letters");
+/** BCP 47 language tags. */
+const languages = z
+  .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/, "language.tag"))
+  .min(1)
+  .max(6);
 const fraction = z.number().min(0).max(1).nullable();
 
 export const InstitutionInput = z.object({
@@ -38,11 +43,8 @@ export const InstitutionInput = z.object({
   countryCode,
   city: text(80).min(1),
   address: text(300).min(1),
-  /** BCP 47 language tags, the first one is written to. */
-  languages: z
-    .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/, "language.tag"))
-    .min(1)
-    .max(6),
+  /** The first one is written to. */
+  languages,
   email: z.email().max(200),
   phone: text(40).min(3),
   standing: z.enum(standings),
@@ -60,6 +62,8 @@ export const Passage = z.object({
   depthMm: z.number().int().min(300).max(20_000).nullable(),
   secondWidthMm: z.number().int().min(300).max(20_000).nullable(),
   loadKg: z.number().positive().max(50_000).nullable(),
+  /** Of a ramp: rise over run. */
+  slopePercent: z.number().min(0).max(100).nullable(),
 });
 export type Passage = z.infer<typeof Passage>;
 
@@ -154,27 +158,40 @@ export const AccountWithPassword = z
   });
 export type AccountWithPassword = z.infer<typeof AccountWithPassword>;
 
+/** A pattern as it is asked of a whole number; null for what is no pattern by itself. */
+function wholePattern(pattern: string): RegExp | null {
+  try {
+    new RegExp(pattern, "u");
+    return new RegExp(`^(?:${pattern})$`, "u");
+  } catch {
+    return null;
+  }
+}
+
 /** What the centre decides about itself. */
 export const CentreSettings = z.object({
   name: text(160).min(2),
   address: text(300).min(1),
   city: text(80).min(1),
   countryCode,
+  /** Languages in which the centre can be written to, the first one gladly; left out where nobody has said. */
+  languages: languages.optional(),
   email: z.email().max(200),
   phone: text(40).min(3),
   /** A regular expression that every accession number matches as a whole. */
   accessionPattern: text(120)
     .min(1)
-    .refine((pattern) => {
-      try {
-        new RegExp(`^(?:${pattern})$`, "u");
-        return true;
-      } catch {
-        return false;
-      }
-    }, "centre.pattern-broken"),
+    .refine((pattern) => wholePattern(pattern) !== null, "centre.pattern-broken"),
   /** An example that shows the pattern to a person. */
   accessionExample: text(40).min(1),
   currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
 });
 export type CentreSettings = z.infer<typeof CentreSettings>;
+
+/** The settings as they are kept: the example does what it is there for. */
+export const CentreInput = CentreSettings.refine(
+  ({ accessionPattern, accessionExample }) =>
+    wholePattern(accessionPattern)?.test(accessionExample) !== false,
+  { path: ["accessionExample"], message: "centre.example-differs" },
+);
+export type CentreInput = z.infer<typeof CentreInput>;

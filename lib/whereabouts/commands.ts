@@ -6,16 +6,15 @@
  */
 import { z } from "zod";
 import { command, type Work } from "#lib/people/command.ts";
-import { centreSettings } from "#lib/people/queries.ts";
 import { type DateText, toDate } from "#lib/platform/dates.ts";
 import { Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { lockSpecimens, takeBookings } from "#lib/whereabouts/commands/take-bookings.ts";
-import { handoverLinks } from "#lib/whereabouts/custody.ts";
-import { lastHandoversOf, placesOf, wholesOf, withPartsOf } from "#lib/whereabouts/queries.ts";
+import { handoverLinks, isInHouse } from "#lib/whereabouts/custody.ts";
+import { houseOf, lastHandoversOf, placesOf, wholesOf, withPartsOf } from "#lib/whereabouts/queries.ts";
 import {
   HouseBookingInput,
-  homeKinds,
+  isHomeKind,
   MoveInput,
   PlaceInput,
   type PlaceKind,
@@ -23,30 +22,47 @@ import {
 
 // Places and moves
 
+/** What a place may not become: one that stands elsewhere than what was moved there was told. */
+function requireSameSide(before: PlaceFacts | null, after: PlaceFacts): void {
+  if (!before) return;
+  if (isHomeKind(before.kind) && !isHomeKind(after.kind))
+    throw new Refusal("conflict", "place.stays-inside", { place: before.code });
+  const fixed = ["code", "kind", "venueId", "parentId"] as const;
+  if (!isHomeKind(before.kind) && fixed.some((fact) => before[fact] !== after[fact]))
+    throw new Refusal("conflict", "place.kept-by-the-program", { place: before.code });
+}
+
+type PlaceFacts = { code: string; kind: string; venueId: string | null; parentId: string | null };
+
 /** @returns the place's id */
 export const keepPlace = command("keepPlace", PlaceInput, async ({ transaction }, input): Promise<Id> => {
   const { id: given, ...facts } = input;
+  // Of two changes at once each could put one place into the other: the tree is changed by one at a time.
+  await transaction.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended('tree of places', 0))`;
   const sameCode = await transaction.place.findUnique({ where: { code: facts.code } });
   if (sameCode && sameCode.id !== given)
     throw new Refusal("conflict", "place.code-taken", { code: facts.code });
+  const before = given === null ? null : await transaction.place.findUnique({ where: { id: given } });
+  if (given !== null && !before) throw notFound("place");
+  requireSameSide(before, facts);
   if (facts.venueId && !(await transaction.venue.findUnique({ where: { id: facts.venueId } })))
     throw notFound("venue");
   if (facts.parentId) {
-    const above = await transaction.$queryRaw<{ id: string }[]>`
+    const above = await transaction.$queryRaw<{ id: string; kind: string }[]>`
       WITH RECURSIVE up (id) AS (
         SELECT ${facts.parentId}::uuid
         UNION SELECT place.parent_id FROM up JOIN place ON place.id = up.id WHERE place.parent_id IS NOT NULL
       )
-      SELECT place.id::text AS id FROM up JOIN place ON place.id = up.id`;
+      SELECT place.id::text AS id, place.kind FROM up JOIN place ON place.id = up.id`;
+    const refuse = (message: string) =>
+      new Refusal("invalid", "input.invalid", {}, [{ path: "parentId", message }]);
     if (above.length === 0) throw notFound("place");
-    if (above.some(({ id }) => id === given))
-      throw new Refusal("invalid", "input.invalid", {}, [
-        { path: "parentId", message: "place.inside-itself" },
-      ]);
+    if (above.some(({ id }) => id === given)) throw refuse("place.inside-itself");
+    if (isHomeKind(facts.kind) && above.some(({ kind }) => !isHomeKind(kind)))
+      throw refuse("place.around-outside");
   }
   if (given === null) return (await transaction.place.create({ data: { id: newId(), ...facts } })).id;
-  const changed = await transaction.place.updateMany({ where: { id: given }, data: facts });
-  if (changed.count === 0) throw notFound("place");
+  await transaction.place.update({ where: { id: given }, data: facts });
   return given;
 });
 
@@ -93,10 +109,21 @@ export async function placeOnTheWay(work: Work): Promise<Id> {
   });
 }
 
+/** A move that is told afterwards is told in order: after the last move and the last hand-over of all that go. */
+async function requireInOrder({ transaction, now }: Work, specimenIds: readonly string[], at: Date) {
+  if (!(at <= now)) throw new Refusal("conflict", "move.in-the-future");
+  const [last] = await transaction.$queryRaw<{ at: Date | null }[]>`
+    SELECT greatest(
+      (SELECT max(moved_at) FROM move WHERE specimen_id = ANY(${specimenIds}::uuid[])),
+      (SELECT max(handed_over_at) FROM custody_event WHERE specimen_id = ANY(${specimenIds}::uuid[]))) AS at`;
+  if (last?.at && !(at >= last.at))
+    throw new Refusal("conflict", "move.before-the-last", { last: last.at.toISOString() });
+}
+
 /** Moves specimens and the parts that stand with them. What stands there already stays without an entry. */
 export async function writeMoves(
   work: Work,
-  move: { specimenIds: readonly string[]; placeId: string; reason: string },
+  move: { specimenIds: readonly string[]; placeId: string; reason: string; movedAt?: Date },
 ): Promise<void> {
   const { transaction, viewer, now } = work;
   const tree = await withPartsOf(transaction, move.specimenIds);
@@ -109,40 +136,50 @@ export async function writeMoves(
       members.filter((member) => placeOf.get(member) === placeOf.get(root)),
     ),
   );
+  const leaving = [...going].filter((id) => placeOf.get(id) !== move.placeId).sort();
+  if (move.movedAt) await requireInOrder(work, leaving, move.movedAt);
   await transaction.move.createMany({
-    data: [...going]
-      .filter((id) => placeOf.get(id) !== move.placeId)
-      .sort()
-      .map((specimenId) => ({
-        id: newId(),
-        specimenId,
-        placeId: move.placeId,
-        movedAt: now,
-        movedBy: viewer.name,
-        reason: move.reason,
-      })),
+    data: leaving.map((specimenId) => ({
+      id: newId(),
+      specimenId,
+      placeId: move.placeId,
+      movedAt: move.movedAt ?? now,
+      movedBy: viewer.name,
+      reason: move.reason,
+    })),
   });
 }
 
 export async function writeMove(
   work: Work,
-  { specimenId, ...move }: { specimenId: string; placeId: string; reason: string },
+  { specimenId, ...move }: { specimenId: string; placeId: string; reason: string; movedAt?: Date },
 ): Promise<void> {
   await writeMoves(work, { specimenIds: [specimenId], ...move });
 }
 
-/** A move inside the house. The ways out and home are written by the loan that causes them. */
+/**
+ * A move inside the house. The ways out and home are written by the loan that causes them.
+ * @returns the name of the place where it stands now
+ */
 export const moveSpecimen = command("moveSpecimen", MoveInput, async (work, input) => {
-  const { specimenId, placeId } = input;
-  const place = await work.transaction.place.findUnique({ where: { id: placeId } });
+  const { transaction } = work;
+  const { specimenId, placeId, reason, movedAt } = input;
+  const place = await transaction.place.findUnique({ where: { id: placeId } });
   if (!place) throw notFound("place");
-  if (!homeKinds.includes(place.kind as PlaceKind)) throw new Refusal("conflict", "move.outside-the-house");
-  const holder = (await lastHandoversOf(work.transaction, [specimenId])).get(specimenId)?.toParty;
-  if (holder && holder !== (await centreSettings(work.transaction)).name)
+  if (!isHomeKind(place.kind)) throw new Refusal("conflict", "move.outside-the-house");
+  // Whoever sends it away at this moment has to wait, or has been waited for.
+  await lockSpecimens(work, [
+    specimenId,
+    ...((await withPartsOf(transaction, [specimenId])).get(specimenId) ?? []),
+  ]);
+  const holder = (await lastHandoversOf(transaction, [specimenId])).get(specimenId)?.toParty ?? null;
+  if (holder !== null && !isInHouse(holder, await houseOf(transaction)))
     throw new Refusal("conflict", "move.not-in-the-house", { holder });
-  if ((await placesOf(work.transaction, [specimenId])).get(specimenId) === placeId)
+  if ((await placesOf(transaction, [specimenId])).get(specimenId) === placeId)
     throw new Refusal("conflict", "move.already-there", { place: place.name });
-  await writeMove(work, input);
+  const told = movedAt === null ? {} : { movedAt: new Date(movedAt) };
+  await writeMove(work, { specimenId, placeId, reason, ...told });
+  return { place: place.name };
 });
 
 // Custody
@@ -169,9 +206,13 @@ export async function writeHandovers(
   const tree = await withPartsOf(transaction, note.specimenIds);
   const all = [...new Set([...tree.values()].flat())];
   await lockSpecimens(work, [...note.specimenIds, ...all]);
-  const house = (await centreSettings(transaction)).name;
+  const house = await houseOf(transaction);
+  if (house.name === "") throw notFound("centre");
   const lastOf = await lastHandoversOf(transaction, all);
-  const holder = (id: string) => lastOf.get(id)?.toParty ?? house;
+  const holder = (id: string) => {
+    const party = lastOf.get(id)?.toParty ?? null;
+    return party === null || isInHouse(party, house) ? house.name : party;
+  };
   const going = new Set(
     [...tree].flatMap(([root, members]) => members.filter((member) => holder(member) === holder(root))),
   );
@@ -184,7 +225,7 @@ export async function writeHandovers(
         ...link,
         handedOverAt: now,
         ...(opens
-          ? { ...said, releasedBy: "", receivedBy: house, reason: "the record of custody begins" }
+          ? { ...said, releasedBy: "", receivedBy: house.name, reason: "the record of custody begins" }
           : said),
       })),
     ),

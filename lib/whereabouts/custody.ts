@@ -34,6 +34,14 @@ export function brokenLinks(chain: readonly Link[]): number[] {
   });
 }
 
+/** The house by the name it has and by those it had; custody is written by name and never changed. */
+export type House = { name: string; formerNames: readonly string[] };
+
+/** Whether a specimen is in the house: handed to it, under whichever of its names, or never handed to anybody. */
+export function isInHouse(holder: string | null, house: House): boolean {
+  return holder === null || holder === house.name || house.formerNames.includes(holder);
+}
+
 /**
  * The links that a hand-over to a party adds: none when the party has it already.
  * A chain that has not begun first states in whose house it begins.
@@ -41,10 +49,12 @@ export function brokenLinks(chain: readonly Link[]): number[] {
 export function handoverLinks(
   last: { sequence: number; toParty: string } | null,
   toParty: string,
-  house: string,
+  houseNow: House,
 ): { sequence: number; fromParty: string | null; toParty: string; opens: boolean }[] {
+  const house = houseNow.name;
   if (last) {
-    if (last.toParty === toParty) return [];
+    const staysInHouse = toParty === house && isInHouse(last.toParty, houseNow);
+    if (last.toParty === toParty || staysInHouse) return [];
     return [{ sequence: last.sequence + 1, fromParty: last.toParty, toParty, opens: false }];
   }
   const opening = { sequence: 1, fromParty: null, toParty: house, opens: true };

@@ -4,13 +4,14 @@
  * more. Who borrows sees free days only, never for whom the others are taken.
  */
 import { maySee, requireSight } from "#lib/people/permission.ts";
+import { findCentre } from "#lib/people/queries.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { now } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
 import { type DateText, daysBetween, toDate, toDateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
-import { holderOf } from "#lib/whereabouts/custody.ts";
+import { type House, holderOf, isInHouse } from "#lib/whereabouts/custody.ts";
 import { freePeriods } from "#lib/whereabouts/free-periods.ts";
 import {
   type BookingPurpose,
@@ -131,6 +132,8 @@ export type PlaceNow = {
   code: string;
   name: string;
   kind: PlaceKind;
+  /** The larger place it lies in. */
+  parentId: string | null;
   venueId: string | null;
   /** The larger places it lies in, the largest first. */
   within: string[];
@@ -183,6 +186,12 @@ export async function lastHandoversOf(
   );
 }
 
+/** The house as custody knows it; without a name before the centre was configured. */
+export async function houseOf(reader: Reader): Promise<House> {
+  const centre = await findCentre(reader);
+  return { name: centre?.settings.name ?? "", formerNames: centre?.formerNames ?? [] };
+}
+
 export type Custody = { holder: string | null; chain: Handover[] };
 
 async function custodyChain(reader: Reader, specimenId: string): Promise<Custody> {
@@ -209,6 +218,8 @@ async function requireSpecimen(specimenId: string): Promise<string> {
 }
 
 export type MoveRow = {
+  sequence: string;
+  placeId: string;
   placeCode: string;
   placeName: string;
   movedAt: Date;
@@ -219,7 +230,11 @@ export type BookingRow = BusyPeriod & {
   expiresAt: Date | null;
   bookedBy: string;
   bookedAt: Date;
+  /** Given back, or a hold that has run out. */
   released: boolean;
+  releasedAt: Date | null;
+  /** The loan that it belongs to; null for a booking of the house. */
+  loan: { id: string; number: string } | null;
 };
 
 export type Whereabouts = {
@@ -229,6 +244,8 @@ export type Whereabouts = {
   place: PlaceNow | null;
   /** Who has it, and how it came there; null when the viewer may not know. */
   custody: Custody | null;
+  /** Whether the house has it; null when the viewer may not know. */
+  inTheHouse: boolean | null;
   /** The newest first; null when the viewer may not know. */
   moves: MoveRow[] | null;
   /** The newest first, released ones included; null when the viewer may not know. */
@@ -240,11 +257,13 @@ export async function getWhereabouts(viewer: Viewer, specimenId: string): Promis
   const seesPlaces = maySee(viewer, "storeLocation");
   const seesLoans = maySee(viewer, "allLoans");
   const placeId = seesPlaces ? (await placesOf(database(), [specimenId])).get(specimenId) : undefined;
+  const custody = seesLoans ? await custodyChain(database(), specimenId) : null;
   return {
     specimenId,
     accessionNumber,
     place: placeId ? ((await placesById([placeId])).get(placeId) ?? null) : null,
-    custody: seesLoans ? await custodyChain(database(), specimenId) : null,
+    custody,
+    inTheHouse: custody && isInHouse(custody.holder, await houseOf(database())),
     moves: seesPlaces ? await movesOf(specimenId) : null,
     bookings: seesLoans ? await bookingsOf(specimenId) : null,
   };
@@ -257,7 +276,9 @@ async function movesOf(specimenId: string): Promise<MoveRow[]> {
     take: 500,
     include: { place: { select: { code: true, name: true } } },
   });
-  return rows.map(({ place, movedAt, movedBy, reason }) => ({
+  return rows.map(({ sequence, placeId, place, movedAt, movedBy, reason }) => ({
+    sequence: String(sequence),
+    placeId,
     placeCode: place.code,
     placeName: place.name,
     movedAt,
@@ -271,6 +292,7 @@ async function bookingsOf(specimenId: string): Promise<BookingRow[]> {
     where: { specimenId },
     orderBy: [{ startsOn: "desc" }, { bookedAt: "desc" }],
     take: 500,
+    include: { line: { select: { loan: { select: { id: true, number: true } } } } },
   });
   return rows.map((row) => ({
     bookingId: row.id,
@@ -284,31 +306,21 @@ async function bookingsOf(specimenId: string): Promise<BookingRow[]> {
     bookedBy: row.bookedBy,
     bookedAt: row.bookedAt,
     released: row.releasedAt !== null || (row.expiresAt !== null && row.expiresAt <= now()),
+    releasedAt: row.releasedAt,
+    loan: row.line?.loan ?? null,
   }));
 }
 
-async function placesById(ids: readonly string[] | null): Promise<Map<string, PlaceNow>> {
-  const rows = await database().$queryRaw<
-    { id: string; code: string; name: string; kind: string; venue_id: string | null; within: string[] }[]
-  >`
+async function placesById(ids: readonly string[]): Promise<Map<string, PlaceNow>> {
+  const rows = await database().$queryRaw<(Omit<PlaceNow, "kind"> & { kind: string })[]>`
     WITH RECURSIVE up (id, parent_id, name, depth) AS (
-      SELECT id, parent_id, NULL::text, 0 FROM place WHERE ${ids === null} OR id = ANY(${[...(ids ?? [])]}::uuid[])
+      SELECT id, parent_id, NULL::text, 0 FROM place WHERE id = ANY(${[...ids]}::uuid[])
       UNION SELECT up.id, place.parent_id, place.name, up.depth + 1 FROM up JOIN place ON place.id = up.parent_id
         WHERE up.depth < 20
     )
-    SELECT place.id::text AS id, code, place.name, kind, venue_id::text AS venue_id,
+    SELECT place.id::text AS id, code, place.name, kind, place.parent_id::text AS "parentId",
+      venue_id::text AS "venueId",
       coalesce(array_agg(up.name ORDER BY up.depth DESC) FILTER (WHERE up.name IS NOT NULL), '{}') AS within
     FROM up JOIN place ON place.id = up.id GROUP BY place.id ORDER BY code`;
-  return new Map(
-    rows.map(({ venue_id: venueId, kind, ...place }) => [
-      place.id,
-      { ...place, kind: kind as PlaceKind, venueId },
-    ]),
-  );
-}
-
-/** All places with what they lie in, by code. */
-export async function listPlaces(viewer: Viewer): Promise<PlaceNow[]> {
-  requireSight(viewer, "storeLocation");
-  return [...(await placesById(null)).values()];
+  return new Map(rows.map((place) => [place.id, { ...place, kind: place.kind as PlaceKind }]));
 }

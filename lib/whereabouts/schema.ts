@@ -14,6 +14,10 @@ export type PlaceKind = (typeof placeKinds)[number];
 /** Kinds of places inside the house, where a specimen belongs between loans. */
 export const homeKinds: readonly PlaceKind[] = ["store", "room", "cabinet", "shelf", "workshop"];
 
+export function isHomeKind(kind: string): boolean {
+  return (homeKinds as readonly string[]).includes(kind);
+}
+
 const text = (most: number) => z.string().trim().max(most);
 
 export const PlaceInput = z
@@ -36,7 +40,18 @@ export const PlaceInput = z
   });
 export type PlaceInput = z.infer<typeof PlaceInput>;
 
-export const MoveInput = z.object({ specimenId: Id, placeId: Id, reason: text(300).min(1) });
+/** A moment in universal time, in a year that the trade can mean. */
+const Moment = z.iso
+  .datetime("move.moment-unreadable")
+  .refine((moment) => DateText.safeParse(moment.slice(0, 10)).success, "date.year");
+
+export const MoveInput = z.object({
+  specimenId: Id,
+  placeId: Id,
+  reason: text(300).min(1),
+  /** When it was moved, for a move that is told afterwards; null for now. */
+  movedAt: Moment.nullable().default(null),
+});
 export type MoveInput = z.infer<typeof MoveInput>;
 
 /** What the house itself promises a specimen for. */

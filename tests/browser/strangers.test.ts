@@ -24,6 +24,8 @@ const table: Readonly<Record<string, Row>> = {
   "/accounts/[id]": shut("administrator"),
   "/accounts/new": shut("administrator"),
   "/audit": shut("registrar"),
+  "/centre": shut("registrar"),
+  "/centre/edit": shut("collection manager"),
   "/donors": shut("donor officer"),
   "/donors/[code]": shut("donor officer"),
   "/donors/[code]/consent/new": shut("donor officer"),
@@ -39,6 +41,10 @@ const table: Readonly<Record<string, Row>> = {
   "/loans/[id]/check/[specimenId]": shut("conservator"),
   "/loans/[id]/request": shut("registrar"),
   "/loans/new": shut("registrar"),
+  "/places": shut("curator"),
+  "/places/[id]": shut("curator"),
+  "/places/[id]/edit": shut("curator"),
+  "/places/new": shut("curator"),
   "/series": common("curator"),
   "/series/[id]": common("curator"),
   "/series/new": shut("curator"),
@@ -74,13 +80,14 @@ const rowOf = ({ address }: Route) => table[address] ?? shut("registrar");
 
 /** Records of the demo scenario that are nothing of the stranger's, by the place where an address names them. */
 type Records = Record<
-  "specimen" | "series" | "institution" | "venue" | "loan" | "request" | "account" | "donor",
+  "specimen" | "series" | "place" | "institution" | "venue" | "loan" | "request" | "account" | "donor",
   string
 >;
 const unknownId = "01900000-0000-7000-8000-000000000000";
 const unknown: Records = {
   specimen: unknownId,
   series: unknownId,
+  place: unknownId,
   institution: unknownId,
   venue: unknownId,
   loan: unknownId,
@@ -97,6 +104,7 @@ function addressWith(address: string, records: Records, working = "air"): string
     accounts: records.account,
     institutions: records.institution,
     loans: address.endsWith("/request") ? records.request : records.loan,
+    places: records.place,
     series: records.series,
     specimens: records.specimen,
     venues: records.venue,
@@ -198,6 +206,7 @@ async function recordsOf(
     request: inState("requested").id,
     specimen: lines[0]?.specimenId ?? "",
     series: await firstOf(registrar, "/series", "Series of sheets"),
+    place: await firstOf(registrar, "/places", "Places of the house"),
     donor: await firstOf(await signedIn("donor officer"), "/donors", "Donors by pseudonym"),
     account: await firstOf(await signedIn("administrator"), "/accounts", "Accounts by name"),
   };

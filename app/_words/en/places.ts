@@ -2,6 +2,7 @@
 export const placeWords = {
   due: "Due and at risk",
   specimens: "Specimens",
+  stores: "Places",
   find: "Find specimens",
   slip: "Enquiry slip",
   yourLoans: "Your loans",
@@ -13,4 +14,5 @@ export const placeWords = {
   accounts: "Accounts",
   audit: "What happened",
   workings: "Workings",
+  centre: "About the centre",
 } as const;

@@ -1,7 +1,8 @@
 /** Words of the frame, in English. */
 export const shellWords = {
   skip: "Skip to the content",
-  places: "Places",
+  places: "Parts of the program",
+  foot: "About this house",
   goToOrDo: "Go to or do",
   goToOrDoKeys: "Ctrl K brings you here, Escape closes.",
   examples: [

@@ -14,6 +14,7 @@ const aDoor = {
   depthMm: null,
   secondWidthMm: null,
   loadKg: null,
+  slopePercent: null,
 } as const;
 
 describe("unstated facts", () => {

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { brokenLinks, handoverLinks, holderAt, holderOf } from "#lib/whereabouts/custody.ts";
+import { brokenLinks, handoverLinks, holderAt, holderOf, isInHouse } from "#lib/whereabouts/custody.ts";
 
 const house = "Lending Centre";
+const houseNow = { name: house, formerNames: ["Collection of Preparations"] };
 const at = (day: number) => new Date(Date.UTC(2027, 2, day, 9));
 const link = (sequence: number, fromParty: string | null, toParty: string, day: number) => ({
   sequence,
@@ -32,6 +33,16 @@ describe("who has it", () => {
   });
 });
 
+test.each([
+  [null, true],
+  [house, true],
+  ["Collection of Preparations", true],
+  ["Carrier North", false],
+  ["", false],
+])("held by %s, a specimen is in the house: %s", (holder, inside) => {
+  expect(isInHouse(holder, houseNow)).toBe(inside);
+});
+
 describe("a chain", () => {
   test("that holds has no broken link", () => {
     expect(brokenLinks(chain)).toEqual([]);
@@ -53,23 +64,30 @@ describe("a chain", () => {
 
 describe("the next hand-over", () => {
   test("begins where the last one ended", () => {
-    expect(handoverLinks({ sequence: 2, toParty: "Carrier North" }, "School of Medicine", house)).toEqual([
+    expect(handoverLinks({ sequence: 2, toParty: "Carrier North" }, "School of Medicine", houseNow)).toEqual([
       { sequence: 3, fromParty: "Carrier North", toParty: "School of Medicine", opens: false },
     ]);
   });
   test("first states the house when no chain has begun", () => {
-    expect(handoverLinks(null, "Carrier North", house)).toEqual([
+    expect(handoverLinks(null, "Carrier North", houseNow)).toEqual([
       { sequence: 1, fromParty: null, toParty: house, opens: true },
       { sequence: 2, fromParty: house, toParty: "Carrier North", opens: false },
     ]);
   });
   test("into the house begins a chain by itself", () => {
-    expect(handoverLinks(null, house, house)).toEqual([
+    expect(handoverLinks(null, house, houseNow)).toEqual([
       { sequence: 1, fromParty: null, toParty: house, opens: false },
     ]);
   });
   test("to who has it already is none", () => {
-    expect(handoverLinks({ sequence: 2, toParty: "Carrier North" }, "Carrier North", house)).toEqual([]);
+    expect(handoverLinks({ sequence: 2, toParty: "Carrier North" }, "Carrier North", houseNow)).toEqual([]);
+  });
+  test("from the house under a name it had is none into the house, and begins with that name out of it", () => {
+    const last = { sequence: 4, toParty: "Collection of Preparations" };
+    expect(handoverLinks(last, house, houseNow)).toEqual([]);
+    expect(handoverLinks(last, "Carrier North", houseNow)).toEqual([
+      { sequence: 5, fromParty: "Collection of Preparations", toParty: "Carrier North", opens: false },
+    ]);
   });
 
   test("however often it is handed on, the chain holds and the last receiver has it", () => {
@@ -79,7 +97,7 @@ describe("the next hand-over", () => {
         (parties) => {
           const links: (typeof chain)[number][] = [];
           parties.forEach((party, index) => {
-            for (const next of handoverLinks(links.at(-1) ?? null, party, house))
+            for (const next of handoverLinks(links.at(-1) ?? null, party, houseNow))
               links.push({ ...next, handedOverAt: at(index + 1) });
           });
           expect(brokenLinks(links)).toEqual([]);

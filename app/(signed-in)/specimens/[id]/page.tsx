@@ -98,8 +98,9 @@ export default async function SpecimenPage({ params }: Props) {
       {checks && <ConditionSection viewer={viewer} specimen={specimen} checks={checks} />}
       <ProvenanceSection viewer={viewer} provenance={provenance} />
       <LimitsSection specimen={specimen} />
-      <WhereaboutsSection whereabouts={whereabouts} />
+      <WhereaboutsSection viewer={viewer} whereabouts={whereabouts} />
       <BookingsSection
+        viewer={viewer}
         whereabouts={whereabouts}
         free={freeNow}
         from={from}

@@ -6,7 +6,7 @@ import type { FormState } from "#app/_parts/form-state.ts";
 import { readCodes } from "#app/_parts/typed-codes.ts";
 import { runAction } from "#app/_server/action.ts";
 import { specimenProvenanceWords as words } from "#app/_words/en/specimen-provenance.ts";
-import { linkDonor, recordPermit, recordTitle } from "#lib/provenance/commands.ts";
+import { linkDonor, recordPermit, recordTitle, withdrawPermit } from "#lib/provenance/commands.ts";
 import type { SpecimenPermitInput, SpecimenTitleInput } from "#lib/provenance/schema.ts";
 
 const textOf = (fields: FormData, name: string) => String(fields.get(name) ?? "").trim();
@@ -65,5 +65,21 @@ export async function savePermit(
     });
     refresh(specimenId);
     return { message: words.permitSaved };
+  });
+}
+
+export async function takeBackPermit(
+  specimenId: string,
+  _before: FormState,
+  fields: FormData,
+): Promise<FormState> {
+  return await runAction(async (viewer) => {
+    await withdrawPermit(viewer, {
+      permitId: textOf(fields, "permitId"),
+      withdrawnOn: textOf(fields, "withdrawnOn"),
+      because: textOf(fields, "because"),
+    });
+    refresh(specimenId);
+    return { message: words.permitTakenBack };
   });
 }

@@ -10,11 +10,18 @@ import { type MarkTone, StateMark } from "#app/_parts/state-mark.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { specimenProvenanceWords as words } from "#app/_words/en/specimen-provenance.ts";
+import { formatDate } from "#app/_words/format.ts";
 import { AnswerMark } from "#app/(signed-in)/donors/consent-marks.tsx";
-import { saveDonors, savePermit, saveTitle } from "#app/(signed-in)/specimens/[id]/provenance/actions.ts";
+import {
+  saveDonors,
+  savePermit,
+  saveTitle,
+  takeBackPermit,
+} from "#app/(signed-in)/specimens/[id]/provenance/actions.ts";
 import {
   DonorsForm,
   PermitForm,
+  TakeBackForm,
   TitleForm,
 } from "#app/(signed-in)/specimens/[id]/provenance/provenance-forms.tsx";
 import { type PaperState, paperStateOn } from "#lib/people/facility-gaps.ts";
@@ -22,7 +29,7 @@ import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { getProvenance, type ProvenanceSheet } from "#lib/provenance/queries.ts";
-import { type PermitInput, scopes } from "#lib/provenance/schema.ts";
+import { type PermitRecord, scopes } from "#lib/provenance/schema.ts";
 
 export const metadata: Metadata = { title: words.title };
 
@@ -100,12 +107,29 @@ const permitTones: Record<PaperState, MarkTone> = {
   "no end stated": "attend",
 };
 
-function PermitState({ permit, day }: { permit: PermitInput; day: string }) {
-  const state = paperStateOn(permit, day);
-  return <StateMark outcome={permitTones[state]}>{words.paperStates[state]}</StateMark>;
+/** How a paper stands: by its own days, or by the day on which it was taken back, and why. */
+function PermitState({ permit, day }: { permit: PermitRecord; day: string }) {
+  const { withdrawnOn, withdrawnBecause } = permit;
+  if (withdrawnOn === null) {
+    const state = paperStateOn(permit, day);
+    return <StateMark outcome={permitTones[state]}>{words.paperStates[state]}</StateMark>;
+  }
+  const isOver = withdrawnOn <= day;
+  const since = formatDate(withdrawnOn);
+  return (
+    <div style={{ minWidth: "14rem" }}>
+      <StateMark outcome={isOver ? "bar" : "attend"}>
+        {isOver ? words.takenBackOn(since) : words.endsOn(since)}
+      </StateMark>
+      , {words.because(withdrawnBecause)}
+    </div>
+  );
 }
 
 function Permits({ viewer, sheet, day }: { viewer: Viewer; sheet: ProvenanceSheet; day: string }) {
+  const revocable = sheet.permitRecords.filter(
+    ({ withdrawnOn, validUntil }) => withdrawnOn === null && (validUntil === null || validUntil >= day),
+  );
   return (
     <Section
       id="permits"
@@ -119,8 +143,8 @@ function Permits({ viewer, sheet, day }: { viewer: Viewer; sheet: ProvenanceShee
       <DataTable
         caption={words.permitsCaption}
         captionHidden
-        rows={sheet.permits}
-        rowKey={({ kind, number }) => `${kind} ${number}`}
+        rows={sheet.permitRecords}
+        rowKey={({ id }) => id}
         empty={<EmptyState>{words.noPermits}</EmptyState>}
         columns={[
           { key: "kind", label: words.kind, cell: ({ kind }) => words.permitKinds[kind] },
@@ -143,6 +167,17 @@ function Permits({ viewer, sheet, day }: { viewer: Viewer; sheet: ProvenanceShee
         <>
           <h3>{words.addPermit}</h3>
           <PermitForm action={savePermit.bind(null, sheet.specimenId)} />
+        </>
+      )}
+      {mayDo(viewer, "withdrawPermit") && revocable.length > 0 && (
+        <>
+          <h3>{words.takeBack}</h3>
+          <p>{words.takeBackAbout}</p>
+          <TakeBackForm
+            action={takeBackPermit.bind(null, sheet.specimenId)}
+            permits={revocable}
+            today={day}
+          />
         </>
       )}
     </Section>
@@ -168,7 +203,7 @@ export default async function SpecimenProvenancePage({ params }: { params: Promi
       index={[
         { id: "donors", label: words.donors },
         { id: "title", label: words.ownership },
-        { id: "permits", label: words.permits, count: sheet.permits.length },
+        { id: "permits", label: words.permits, count: sheet.permitRecords.length },
       ]}
     >
       <Donors viewer={viewer} sheet={sheet} />

@@ -1,12 +1,19 @@
-/** The three short forms: donors, title, permit. Each gets its act from the page, bound to the specimen. */
+/** The short forms: donors, title, permit, and taking a permit back. Each gets its act from the page, bound to the specimen. */
 "use client";
 
 import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
-import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
+import {
+  CheckField,
+  FieldGrid,
+  FormActions,
+  SelectField,
+  TextAreaField,
+  TextField,
+} from "#app/_parts/fields.tsx";
 import { type FormState, issueOf } from "#app/_parts/form-state.ts";
 import { writeCodes } from "#app/_parts/typed-codes.ts";
 import { specimenProvenanceWords as words } from "#app/_words/en/specimen-provenance.ts";
-import { permitKinds, type TitleInput, titleStatuses } from "#lib/provenance/schema.ts";
+import { type PermitRecord, permitKinds, type TitleInput, titleStatuses } from "#lib/provenance/schema.ts";
 
 /** The refusal of one code of a list stands at the list. */
 function issueOfList(state: FormState, path: string): string | undefined {
@@ -131,6 +138,59 @@ export function PermitForm({ action }: { action: FormAction }) {
           </FieldGrid>
           <FormActions>
             <button type="submit">{words.savePermit}</button>
+          </FormActions>
+        </>
+      )}
+    </ActionForm>
+  );
+}
+
+export function TakeBackForm({
+  action,
+  permits,
+  today,
+}: {
+  action: FormAction;
+  /** Those that can be taken back. */
+  permits: readonly PermitRecord[];
+  today: string;
+}) {
+  return (
+    <ActionForm action={action} label={words.takeBack} className="no-print">
+      {(state) => (
+        <>
+          <FieldGrid>
+            <SelectField
+              label={words.permit}
+              name="permitId"
+              empty={words.choosePermit}
+              options={permits.map(
+                ({ id, kind, number }) => [id, words.permitName(words.permitKinds[kind], number)] as const,
+              )}
+              required
+              error={issueOf(state, "permitId")}
+            />
+            <TextField
+              label={words.withdrawnOn}
+              name="withdrawnOn"
+              type="date"
+              defaultValue={today}
+              required
+              error={issueOf(state, "withdrawnOn")}
+            />
+          </FieldGrid>
+          <TextAreaField
+            label={words.withdrawnBecause}
+            hint={words.withdrawnBecauseHint}
+            name="because"
+            maxLength={500}
+            required
+            error={issueOf(state, "because")}
+          />
+          <FormActions>
+            <button type="submit" className="outline">
+              {words.takeBack}
+            </button>
           </FormActions>
         </>
       )}

@@ -1,0 +1,103 @@
+/** The settings of the centre as one form. */
+"use client";
+
+import Link from "next/link";
+import { FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
+import { FormAnswer } from "#app/_parts/form-answer.tsx";
+import { CodesField } from "#app/_parts/record-fields.tsx";
+import { useRecordForm } from "#app/_parts/use-record-form.ts";
+import { centreWords as words } from "#app/_words/en/centre.ts";
+import { fieldWords } from "#app/_words/en/fields.ts";
+import { saveCentre } from "#app/(signed-in)/centre/actions.ts";
+import { CentreInput } from "#lib/people/schema.ts";
+
+/** No language named is none known. */
+function withoutEmpty({ languages, ...settings }: CentreInput): CentreInput {
+  return languages && languages.length > 0 ? { ...settings, languages } : settings;
+}
+
+export function CentreForm({ start }: { start: CentreInput }) {
+  const { form, state, pending, submit, errorOf } = useRecordForm<CentreInput>(
+    CentreInput,
+    start,
+    saveCentre,
+    undefined,
+    withoutEmpty,
+  );
+  const { register, control } = form;
+  const languages = form.watch("languages") ?? [];
+  const languageError =
+    errorOf("languages") ??
+    languages.map((_language, index) => errorOf(`languages.${index}`)).find((error) => error !== undefined);
+  return (
+    <form
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        submit();
+      }}
+    >
+      <fieldset>
+        <legend>{words.who}</legend>
+        <FieldGrid>
+          <TextField label={words.name} hint={words.nameHint} {...register("name")} error={errorOf("name")} />
+          <TextField label={words.address} {...register("address")} error={errorOf("address")} />
+          <TextField label={words.city} {...register("city")} error={errorOf("city")} />
+          <TextField
+            label={words.country}
+            hint={words.countryHint}
+            {...register("countryCode")}
+            error={errorOf("countryCode")}
+          />
+          <CodesField
+            control={control}
+            name="languages"
+            label={words.languages}
+            hint={words.languagesHint}
+            error={languageError}
+          />
+          <TextField label={words.email} type="email" {...register("email")} error={errorOf("email")} />
+          <TextField label={words.phone} type="tel" {...register("phone")} error={errorOf("phone")} />
+        </FieldGrid>
+      </fieldset>
+      <fieldset>
+        <legend>{words.numbers}</legend>
+        <FieldGrid>
+          <TextField
+            label={words.pattern}
+            hint={words.patternHint}
+            className="mono"
+            autoComplete="off"
+            autoCapitalize="none"
+            spellCheck={false}
+            {...register("accessionPattern", { deps: "accessionExample" })}
+            error={errorOf("accessionPattern")}
+          />
+          <TextField
+            label={words.example}
+            hint={words.exampleHint}
+            className="mono"
+            autoComplete="off"
+            spellCheck={false}
+            {...register("accessionExample")}
+            error={errorOf("accessionExample")}
+          />
+          <TextField
+            label={words.currency}
+            hint={words.currencyHint}
+            autoCapitalize="characters"
+            {...register("currency")}
+            error={errorOf("currency")}
+          />
+        </FieldGrid>
+      </fieldset>
+      <FormAnswer state={state} />
+      <FormActions>
+        <button type="submit" disabled={pending}>
+          {words.save}
+        </button>
+        <Link href="/centre">{fieldWords.cancel}</Link>
+      </FormActions>
+    </form>
+  );
+}

@@ -1,0 +1,145 @@
+/** What the centre says of itself, for everybody of the house. */
+import type { Metadata } from "next";
+import Link from "next/link";
+import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { Facts } from "#app/_parts/facts.tsx";
+import { Unknown } from "#app/_parts/figures.tsx";
+import { Happened } from "#app/_parts/happened.tsx";
+import { MarginNote, Masthead, PlainPage, RecordPage, Section } from "#app/_parts/record-page.tsx";
+import { orNotFound } from "#app/_server/refusals.ts";
+import { requireViewer } from "#app/_server/viewer.ts";
+import { centreWords as words } from "#app/_words/en/centre.ts";
+import { countryName } from "#app/_words/readable.ts";
+import { happenedTo } from "#lib/desk/queries/happened.ts";
+import { bufferDays, type TravelSize } from "#lib/loans/period.ts";
+import { mayDo, maySee } from "#lib/people/permission.ts";
+import { centreKeys, getCentre } from "#lib/people/queries.ts";
+
+export const metadata: Metadata = { title: words.title };
+
+const sizes = Object.keys(bufferDays) as TravelSize[];
+const languageNames = new Intl.DisplayNames(["en"], { type: "language", fallback: "code" });
+
+export default async function CentrePage() {
+  const viewer = await requireViewer("/centre");
+  const centre = await orNotFound(() => getCentre(viewer));
+  const mayEdit = mayDo(viewer, "configureCentre");
+  if (!centre)
+    return (
+      <PlainPage>
+        <Masthead title={words.title} />
+        <EmptyState
+          action={
+            mayEdit && (
+              <Link className="act" href="/centre/edit">
+                {words.state}
+              </Link>
+            )
+          }
+        >
+          {words.none}
+        </EmptyState>
+      </PlainPage>
+    );
+  const { settings, formerNames } = centre;
+  const happened = maySee(viewer, "audit")
+    ? await happenedTo(
+        viewer,
+        Object.values(centreKeys).map((key) => ({ table: "setting", key })),
+      )
+    : null;
+  return (
+    <RecordPage
+      masthead={
+        <Masthead
+          title={settings.name}
+          standing={
+            <>
+              <p>
+                {settings.city}, {countryName(settings.countryCode)}
+              </p>
+              {mayEdit && (
+                <p className="no-print">
+                  <Link href="/centre/edit">{words.edit}</Link>
+                </p>
+              )}
+            </>
+          }
+        />
+      }
+      index={[
+        { id: "who", label: words.who },
+        { id: "numbers", label: words.numbers },
+        { id: "rules", label: words.rules },
+        ...(happened ? [{ id: "happened", label: words.happened }] : []),
+      ]}
+    >
+      <Section id="who" title={words.who}>
+        <p>{words.about}</p>
+        <Facts
+          facts={[
+            [words.name, settings.name],
+            formerNames.length > 0 && [words.formerNames, formerNames.join("; ")],
+            [words.address, settings.address],
+            [words.city, settings.city],
+            [words.country, countryName(settings.countryCode)],
+            [
+              words.languages,
+              settings.languages?.map((tag) => languageNames.of(tag) ?? tag).join(", ") ?? (
+                <Unknown key="languages" />
+              ),
+            ],
+            [
+              words.email,
+              <a key="email" href={`mailto:${settings.email}`}>
+                {settings.email}
+              </a>,
+            ],
+            [words.phone, settings.phone],
+          ]}
+        />
+      </Section>
+      <Section id="numbers" title={words.numbers}>
+        <Facts
+          facts={[
+            [
+              words.pattern,
+              <code key="pattern" className="mono" style={{ whiteSpace: "normal", overflowWrap: "anywhere" }}>
+                {settings.accessionPattern}
+              </code>,
+            ],
+            [
+              words.example,
+              <span key="example" className="mono">
+                {settings.accessionExample}
+              </span>,
+            ],
+            [words.currency, settings.currency],
+          ]}
+        />
+      </Section>
+      <Section
+        id="rules"
+        title={words.rules}
+        margin={<MarginNote title={words.rulesFixed} source={words.rulesSource} />}
+      >
+        <p>{words.rulesAbout}</p>
+        <DataTable
+          caption={words.rulesCaption}
+          captionHidden
+          rows={sizes}
+          rowKey={(size) => size}
+          columns={[
+            { key: "size", label: words.size, cell: (size) => words.sizes[size] },
+            { key: "days", label: words.days, right: true, cell: (size) => bufferDays[size] },
+          ]}
+        />
+      </Section>
+      {happened && (
+        <Section id="happened" title={words.happened}>
+          <Happened entries={happened} />
+        </Section>
+      )}
+    </RecordPage>
+  );
+}

@@ -1,0 +1,52 @@
+/** Words and sentences of the centre's own page, in English. */
+import type { TravelSize } from "#lib/loans/period.ts";
+
+export const centreWords = {
+  title: "The centre",
+  about: "What the house says of itself. It stands on agreements, on the page of a carrier, and in custody.",
+  none: "Nobody has said yet who this house is. Until then no specimen can be recorded and no loan be agreed.",
+  state: "State who the house is",
+  edit: "Edit the settings",
+  editTitle: "Settings of the centre",
+  who: "Who it is",
+  name: "Name",
+  nameHint:
+    "A new name holds from now on; what was signed and handed over under the old one stays as it was written.",
+  formerNames: "Earlier names",
+  address: "Address",
+  city: "Town",
+  country: "Country",
+  countryHint: "Two capital letters, for example NO. Where a border is crossed is told from it.",
+  languages: "Languages",
+  languagesHint:
+    "In which people may write to the house; as tags with commas between, for example nb, en, de-AT.",
+  email: "E-mail",
+  phone: "Telephone",
+  numbers: "Numbers and money",
+  pattern: "Pattern of accession numbers",
+  patternHint:
+    "A regular expression that a number follows as a whole; | stands between two ways of writing one. New records and revisions are held to it.",
+  example: "An example",
+  exampleHint: "Shown beside the field for a number; it has to follow the pattern.",
+  currency: "Currency",
+  currencyHint:
+    "Three capital letters, for example EUR. Offered first where an amount is asked for; amounts on record keep theirs.",
+  rules: "Days around a loan",
+  rulesAbout:
+    "Packing, travel and rest take a specimen away for longer than its loan. These days are kept free before and after, by the specimen of a loan that needs most.",
+  rulesCaption: "Days kept free before and after a loan",
+  size: "What travels",
+  days: "Days before, and after",
+  sizes: {
+    small: "what one person carries",
+    crate: "what needs a crate, or was never weighed",
+    "whole body": "a whole body",
+  } satisfies Record<TravelSize, string>,
+  rulesFixed: "The same for every centre.",
+  rulesSource: "Worked out for this program, no published source.",
+  happened: "What happened",
+  save: "Save",
+  refusals: {
+    "centre.example-differs": "The example does not follow the pattern. Change one of the two.",
+  },
+} as const;

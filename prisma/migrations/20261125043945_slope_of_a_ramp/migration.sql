@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "passage" ADD COLUMN     "slope_percent" DOUBLE PRECISION;
