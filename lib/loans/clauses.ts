@@ -4,6 +4,8 @@
  * words are a house draft and no legal advice: the parties' counsel has the last
  * word, and what an authority asks is to be checked with it.
  */
+import type { AgreementTerms } from "#lib/loans/frozen-terms.ts";
+
 export type ClauseFacts = {
   hasHuman: boolean;
   hasAnimal: boolean;
@@ -13,6 +15,9 @@ export type ClauseFacts = {
   isTeaching: boolean;
   isShown: boolean;
   hasDisposition: boolean;
+  /** Sampling, casting or scanning is allowed for every specimen. */
+  allowsActivities: boolean;
+  allowsSampling: boolean;
 };
 
 export type ClauseText = {
@@ -41,7 +46,7 @@ export const clauseTexts: readonly ClauseText[] = [
   {
     id: "specimens",
     heading: "Specimens",
-    text: "The schedule names {specimens} by accession number, each with its components, its size and its mass. A component or a sheet that the schedule names is part of the loan and is counted at every hand-over.",
+    text: "The schedule names {specimens} by accession number, with components, size and mass. A component or a sheet that the schedule names is part of the loan and is counted at every hand-over.",
     applies: always,
   },
   {
@@ -59,7 +64,7 @@ export const clauseTexts: readonly ClauseText[] = [
   {
     id: "purpose",
     heading: "Purpose",
-    text: "The specimens are lent for {purpose} to {audience}, {admission}, in the manner: {style}. Any other use needs the lender's consent in writing before it begins.",
+    text: "The specimens are lent for {purpose}. They are shown to {audience}, {admission}; the manner is {style}. Any other use needs the lender's consent in writing before it begins.",
     applies: always,
   },
   {
@@ -159,10 +164,22 @@ export const clauseTexts: readonly ClauseText[] = [
     applies: always,
   },
   {
+    id: "activities",
+    heading: "What may be done with the specimens",
+    text: "Allowed for every specimen of the schedule: {activities}. The lender's written permission says what and how, and nothing is done beyond it. The lender receives a copy of every result.",
+    applies: ({ allowsActivities }) => allowsActivities,
+  },
+  {
     id: "sampling",
     heading: "No sampling",
     text: "No tissue, fluid or surface is sampled and no genetic analysis is made of human material.",
-    applies: human,
+    applies: ({ hasHuman, allowsSampling }) => hasHuman && !allowsSampling,
+  },
+  {
+    id: "genetic-analysis",
+    heading: "No genetic analysis",
+    text: "Whatever is sampled, no genetic analysis is made of human material.",
+    applies: ({ hasHuman, allowsSampling }) => hasHuman && allowsSampling,
   },
   {
     id: "environment",
@@ -310,7 +327,7 @@ export const clauseTexts: readonly ClauseText[] = [
   },
 ];
 
-export type Clause = { id: string; number: number; heading: string; text: string };
+export type Clause = AgreementTerms["clauses"][number];
 
 /**
  * The clauses that apply, numbered, with their words filled in.

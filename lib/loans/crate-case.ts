@@ -25,7 +25,7 @@ const known = (name: string, value: number | null) => (value === null ? {} : { [
 
 /** A venue's narrow point in the words of the way in. A measure that nobody has taken is left out. */
 export function passageOf(passage: VenuePassage): Passage {
-  const { name, widthMm, heightMm, depthMm, secondWidthMm, loadKg } = passage;
+  const { name, widthMm, heightMm, depthMm, secondWidthMm, loadKg, slopePercent } = passage;
   switch (passage.kind) {
     case "door":
       return { kind: "door", name, clearWidthMm: widthMm, clearHeightMm: heightMm };
@@ -49,7 +49,13 @@ export function passageOf(passage: VenuePassage): Passage {
         ...known("ratedMassKg", loadKg),
       };
     case "ramp":
-      return { kind: "ramp", name, clearWidthMm: widthMm, ...known("ratedMassKg", loadKg) };
+      return {
+        kind: "ramp",
+        name,
+        clearWidthMm: widthMm,
+        ...known("ratedMassKg", loadKg),
+        ...known("slopePercent", slopePercent),
+      };
   }
 }
 

@@ -45,6 +45,8 @@ export type ReleaseFacts = {
     string,
     { checkedOn: DateText; isForThisLoanOut: boolean; grade: string; fitToTravel: boolean }
   >;
+  /** The conservator has given its word on the request as it stands. */
+  isSignedOff: boolean;
   crates: readonly { code: string; state: CrateState; specimenIds: readonly string[] }[];
   stageOut: { carrier: string; departsOn: DateText } | null;
 };
@@ -105,7 +107,8 @@ function permitsGate({ findings }: ReleaseFacts, numbers: ReadonlyMap<string, st
   );
 }
 
-function conditionGate({ lines, checks, today }: ReleaseFacts): Gate {
+/** A poor condition goes out only with the conservator's word, one that is not acceptable not at all. */
+function conditionGate({ lines, checks, isSignedOff, today }: ReleaseFacts): Gate {
   const against: GateFact[] = [];
   for (const { specimenId, accessionNumber: specimen } of lines) {
     const check = checks.get(specimenId);
@@ -117,6 +120,8 @@ function conditionGate({ lines, checks, today }: ReleaseFacts): Gate {
     if (judgeRecency(checkedOn, today, "packing").outcome !== "clear")
       against.push(fact("gate.check-too-old", { specimen, checkedOn }));
     if (!check.fitToTravel) against.push(fact("gate.not-fit-to-travel", { specimen, checkedOn }));
+    if (check.grade === "C" && !isSignedOff)
+      against.push(fact("gate.grade-not-signed-off", { specimen, checkedOn, office: "conservator" }));
     if (check.grade === "D") against.push(fact("gate.grade-not-acceptable", { specimen, checkedOn }));
   }
   return gate("condition", against, [fact("gate.checked", { specimens: lines.length })]);

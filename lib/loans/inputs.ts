@@ -103,6 +103,7 @@ export const ReturnCount = SpecimenCount.extend({
 export const CountReturnInput = z.object({ loanId: Id, counts: z.array(ReturnCount).min(1).max(500) });
 
 export const checkInVerdicts = ["no change", "change within wear", "needs treatment", "damage"] as const;
+export type CheckInVerdict = (typeof checkInVerdicts)[number];
 export const CheckInInput = z.object({
   loanId: Id,
   specimenId: Id,

@@ -1,7 +1,9 @@
 /**
  * What stands between now and a loan's next step, each with the one act that
  * clears it. Bars first, then what wants attention, then the step itself, which
- * is clear. Computed from the same facts as the gates; nothing is stored.
+ * is clear. An act is offered only where it would be taken as things stand: on the
+ * road that follows from where each line is, not from the loan's state alone.
+ * Computed from the same facts as the gates; nothing is stored.
  */
 import type { Gate } from "#lib/loans/gates.ts";
 import type { Finding, LineState, LoanState } from "#lib/loans/schema.ts";
@@ -33,9 +35,12 @@ export type StepFacts = {
   hasCover: boolean;
   gates: readonly Gate[];
   hasStageHome: boolean;
-  /** Closed crates that rest, and until when. */
-  resting: readonly { crate: string; notBefore: string | null }[];
+  /** Closed crates that rest, until when, and what is in them. */
+  resting: readonly { crate: string; notBefore: string | null; specimenIds: readonly string[] }[];
 };
+
+const whose = (facts: Pick<StepFacts, "lines">, ...states: LineState[]) =>
+  facts.lines.filter((line) => states.includes(line.state));
 
 const step = (
   outcome: Outcome,
@@ -44,34 +49,37 @@ const step = (
   parameters: NextStep["parameters"] = {},
 ): NextStep => ({ outcome, code, parameters, action });
 
-function forEnquiry({ lines, missingFields }: StepFacts): NextStep[] {
+/** Days that somebody else has are refused at once; every other bar is left to the decision. */
+const isTaken = ({ rule, outcome }: Finding) => rule === "B1" && outcome === "bar";
+
+function forEnquiry(facts: StepFacts): NextStep[] {
+  const { missingFields, findings } = facts;
+  const noted = whose(facts, "noted");
   const steps: NextStep[] = [];
-  if (lines.length === 0) steps.push(step("bar", "next.no-specimens", "noteSpecimen"));
+  if (noted.length === 0) steps.push(step("bar", "next.no-specimens", "noteSpecimen"));
   if (missingFields.length > 0)
     steps.push(step("bar", "next.state-request", "stateRequest", { fields: missingFields.join(", ") }));
+  steps.push(...barsByLine(noted, findings.filter(isTaken)));
   return steps.length > 0
     ? steps
-    : [step("clear", "next.submit", "submitRequest", { specimens: lines.length })];
+    : [step("clear", "next.submit", "submitRequest", { specimens: noted.length })];
+}
+
+/** One step for each specimen that is barred. */
+function barsByLine(lines: StepFacts["lines"], findings: readonly Finding[]): NextStep[] {
+  return lines.flatMap(({ specimenId, accessionNumber: specimen }) => {
+    const bars = findings.filter((finding) => finding.specimenId === specimenId && finding.outcome === "bar");
+    const [first] = bars;
+    if (!first) return [];
+    const { group, fact, wayOut } = first;
+    const about = { ...first.parameters, specimen, group, fact, wayOut, bars: bars.length };
+    return [step("bar", "next.barred", "removeSpecimen", about)];
+  });
 }
 
 /** One step for each specimen that is barred, and one for all that wants attention. */
 function forFindings({ findings, lines }: StepFacts): NextStep[] {
-  const steps: NextStep[] = [];
-  for (const { specimenId, accessionNumber: specimen } of lines) {
-    const bars = findings.filter((finding) => finding.specimenId === specimenId && finding.outcome === "bar");
-    const [first] = bars;
-    if (first)
-      steps.push(
-        step("bar", "next.barred", "removeSpecimen", {
-          ...first.parameters,
-          specimen,
-          group: first.group,
-          fact: first.fact,
-          wayOut: first.wayOut,
-          bars: bars.length,
-        }),
-      );
-  }
+  const steps = barsByLine(lines, findings);
   const attending = findings.filter((finding) => finding.outcome === "attend");
   if (attending.length > 0)
     steps.push(
@@ -83,20 +91,31 @@ function forFindings({ findings, lines }: StepFacts): NextStep[] {
   return steps;
 }
 
+/** While anything is barred, a word is missing or something was noted since, the curator can only decline. */
 function forDecision(facts: StepFacts): NextStep[] {
-  const { officesNeeded, officesAccepted } = facts;
+  const { officesNeeded, officesAccepted, findings } = facts;
   const missing = officesNeeded.filter((office) => !officesAccepted.includes(office) && office !== "curator");
+  const added = whose(facts, "noted").length;
+  const isBarred = findings.some((finding) => finding.outcome === "bar");
+  const isOpen = missing.length === 0 && added === 0 && !isBarred;
+  const taken = added > 0 && findings.some(isTaken);
   return [
     ...forFindings(facts),
     ...missing.map((office) => step("attend", "next.word-of-office", "decideLoan", { office })),
-    step("clear", "next.decide", "decideLoan"),
+    ...(added > 0 && !taken
+      ? [step("attend", "next.submit-added", "submitRequest", { specimens: added })]
+      : []),
+    step("clear", isOpen ? "next.decide" : "next.decline", "decideLoan", { office: "curator" }),
   ];
 }
 
-function forAgreement({ agreement, hasCover }: StepFacts): NextStep[] {
-  const steps: NextStep[] = [];
-  if (agreement === null) steps.push(step("clear", "next.draw-up", "drawUpAgreement"));
-  else {
+/** Nothing is drawn up or signed while a specimen is barred. */
+function forAgreement(facts: StepFacts): NextStep[] {
+  const { agreement, hasCover, lines, findings } = facts;
+  const steps = barsByLine(lines, findings);
+  const isBarred = steps.length > 0;
+  if (!isBarred && agreement === null) steps.push(step("clear", "next.draw-up", "drawUpAgreement"));
+  if (!isBarred && agreement !== null) {
     const { version } = agreement;
     if (!agreement.signedByLender)
       steps.push(step("attend", "next.sign", "signAgreement", { party: "lender", version }));
@@ -117,25 +136,36 @@ const clearedBy: Record<Gate["gate"], Act> = {
   carrier: "planStage",
 };
 
-/** The first act for crates is to plan them. */
-function forRelease({ gates, lines }: StepFacts): NextStep[] {
-  const failing = gates.filter((gate) => !gate.holds);
-  if (failing.length === 0)
-    return [step("clear", "next.dispatch", "dispatchLoan", { specimens: lines.length })];
-  return failing.map((gate) => {
-    const [first] = gate.facts;
-    const isUnplanned = gate.facts.some((fact) => fact.code === "gate.in-no-crate");
-    return step("bar", "next.gate", isUnplanned ? "planCrates" : clearedBy[gate.gate], {
-      gate: gate.gate,
-      facts: gate.facts.length,
+/** Facts that another act clears than the usual one of their gate. */
+const clearedOtherwise: Readonly<Record<string, Act>> = {
+  "gate.no-agreement": "drawUpAgreement",
+  "gate.other-schedule": "drawUpAgreement",
+  "gate.cost-not-known": "reviseSpecimen",
+  "gate.several-currencies": "reviseSpecimen",
+  "gate.grade-not-signed-off": "decideLoan",
+  "gate.in-no-crate": "planCrates",
+  "consent.transit-refused": "planStage",
+  "permits.display-licence-missing": "keepVenue",
+  "permits.display-licence-vague": "keepVenue",
+  "permits.display-licence-days": "keepVenue",
+};
+
+function forRelease(facts: StepFacts): NextStep[] {
+  const failing = facts.gates.filter((gate) => !gate.holds);
+  const specimens = whose(facts, "accepted", "packed").length;
+  if (failing.length === 0) return [step("clear", "next.dispatch", "dispatchLoan", { specimens })];
+  return failing.map(({ gate, facts: against }) => {
+    const [first] = against;
+    // The fact inside a finding says more than that there is a finding.
+    const inside = String(first?.parameters.fact ?? first?.code ?? "");
+    return step("bar", "next.gate", clearedOtherwise[inside] ?? clearedBy[gate], {
+      gate,
+      facts: against.length,
       fact: first?.code ?? "",
       ...first?.parameters,
     });
   });
 }
-
-const whose = (facts: StepFacts, ...states: LineState[]) =>
-  facts.lines.filter((line) => states.includes(line.state));
 
 function forMissing(facts: StepFacts): NextStep[] {
   return whose(facts, "missing").map(({ accessionNumber: specimen }) =>
@@ -143,38 +173,51 @@ function forMissing(facts: StepFacts): NextStep[] {
   );
 }
 
-function forTimeAway(facts: StepFacts): NextStep[] {
-  const { endsOn, today, hasStageHome, resting, now } = facts;
-  const steps = forMissing(facts);
-  for (const { crate, notBefore } of resting) {
-    const isResting = notBefore !== null && notBefore > now;
-    steps.push(
-      isResting
+/** Closed crates that hold a specimen whose line is in the state: they rest, or may be opened. */
+function forResting(facts: StepFacts, state: LineState, open: NextStep): NextStep[] {
+  const there = new Set(whose(facts, state).map((line) => line.specimenId));
+  return facts.resting
+    .filter(({ specimenIds }) => specimenIds.some((id) => there.has(id)))
+    .map(({ crate, notBefore }) =>
+      notBefore !== null && notBefore > facts.now
         ? step("attend", "next.rest", null, { crate, notBefore })
-        : step("clear", "next.open", "openCrate", { crate }),
+        : { ...open, parameters: { crate } },
     );
-  }
+}
+
+/** At the venue: crates that rest there, and the way home, which nothing bars. */
+function forTimeAway(facts: StepFacts): NextStep[] {
+  const { endsOn, today, hasStageHome } = facts;
+  if (whose(facts, "resting at venue", "at venue").length === 0) return [];
+  const steps = forResting(facts, "resting at venue", step("clear", "next.open", "openCrate"));
   if (endsOn <= today) steps.push(step("attend", "next.overdue", "sendHome", { endsOn }));
   if (!hasStageHome) steps.push(step("attend", "next.plan-home", "planStage", { endsOn }));
   steps.push(step("clear", "next.send-home", "sendHome", { endsOn }));
   return steps;
 }
 
+/** At home: crates that rest there are counted; what is out of its crate is checked, then checked in. */
 function forChecks(facts: StepFacts): NextStep[] {
-  const steps = forMissing(facts);
-  for (const { crate, notBefore } of facts.resting)
-    steps.push(
-      notBefore !== null && notBefore > facts.now
-        ? step("attend", "next.rest", null, { crate, notBefore })
-        : step("clear", "next.count", "countReturn", { crate }),
-    );
-  for (const { accessionNumber: specimen, isChecked } of whose(facts, "resting at home"))
-    steps.push(
-      isChecked
-        ? step("clear", "next.check-in", "checkIn", { specimen })
-        : step("attend", "next.check-home", "recordCheck", { specimen }),
-    );
+  const steps = forResting(facts, "resting at home", step("clear", "next.count", "countReturn"));
+  const closed = new Set(facts.resting.flatMap(({ specimenIds }) => specimenIds));
+  for (const { specimenId, accessionNumber: specimen, isChecked } of whose(facts, "resting at home"))
+    if (!closed.has(specimenId))
+      steps.push(
+        isChecked
+          ? step("clear", "next.check-in", "checkIn", { specimen })
+          : step("attend", "next.check-home", "recordCheck", { specimen }),
+      );
   return steps;
+}
+
+/** From the release to the check-in each line is somewhere of its own, and each place has its step. */
+function forJourney(facts: StepFacts): NextStep[] {
+  const steps = forMissing(facts);
+  if (whose(facts, "travelling out").length > 0) steps.push(step("clear", "next.receive", "receiveLoan"));
+  steps.push(...forTimeAway(facts));
+  if (whose(facts, "travelling home").length > 0)
+    steps.push(step("clear", "next.receive-home", "receiveHome"));
+  return [...steps, ...forChecks(facts)];
 }
 
 function stepsOf(facts: StepFacts): NextStep[] {
@@ -184,18 +227,15 @@ function stepsOf(facts: StepFacts): NextStep[] {
     case "requested":
       return forDecision(facts);
     case "accepted":
-      return [...forAgreement(facts), ...forFindings(facts).filter(({ outcome }) => outcome === "bar")];
+      return forAgreement(facts);
     case "agreed":
     case "preparing":
       return forRelease(facts);
     case "travelling out":
-      return [...forMissing(facts), step("clear", "next.receive", "receiveLoan")];
     case "at venue":
-      return forTimeAway(facts);
     case "travelling home":
-      return [...forMissing(facts), step("clear", "next.receive-home", "receiveHome")];
     case "home, to be checked":
-      return forChecks(facts);
+      return forJourney(facts);
     case "checked in":
       return [step("clear", "next.close", "closeLoan")];
     case "closed":

@@ -1,6 +1,7 @@
 /**
  * Who speaks for which office when a request is decided. The registrar speaks for
- * none; the oversight body's word is recorded from its paper by the house.
+ * none; the oversight body's word is recorded from its paper by the house; the
+ * conservator's signs a poor condition off.
  */
 import type { offices } from "#lib/loans/schema.ts";
 import type { Role, Viewer } from "#lib/people/viewer.ts";
@@ -11,6 +12,7 @@ export const speaksFor: Record<Office, readonly Role[]> = {
   curator: ["curator", "collection manager"],
   "donor officer": ["donor officer"],
   "oversight body": ["donor officer", "collection manager"],
+  conservator: ["conservator"],
 };
 
 /** The offices that somebody may speak for, in the order in which they are shown. */

@@ -20,7 +20,6 @@ import { type Finding, LoanInput, type LoanState, type RuleGroup } from "#lib/lo
 import { type LoanSight, readableFindings, readableGates, sightOfLoan } from "#lib/loans/sight.ts";
 import { currentDecisions, toRequest } from "#lib/loans/stored-request.ts";
 import { judgeSuitability, type Office, officesNeeded, suitabilityMatrix } from "#lib/loans/suitability.ts";
-import type { AgreementTerms } from "#lib/loans/terms.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { now, today } from "#lib/platform/clock.ts";
@@ -38,8 +37,8 @@ export type AgreementSheet = {
   drawnUpBy: string;
   drawnUpAt: string;
   signatures: SignatureRow[];
-  /** Null for who may not see replacement costs. */
-  terms: AgreementTerms | null;
+  /** The canonical text as it was frozen; null for who may not see replacement costs. */
+  terms: string | null;
 };
 
 export type CoverSheet = {
@@ -131,7 +130,7 @@ function toAgreement(
       signerRole,
       signedAt: signedAt.toISOString(),
     })),
-    terms: sight.costs ? (JSON.parse(row.terms) as AgreementTerms) : null,
+    terms: sight.costs ? row.terms : null,
   };
 }
 
@@ -247,6 +246,7 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
     closedAt: row.closedAt?.toISOString() ?? null,
     lines: lines.map((line) => ({
       ...line,
+      checkIn: sight.checks ? line.checkIn : null,
       checks: sight.checks ? checksOfLine(checks.get(line.specimenId) ?? []) : null,
     })),
     sight,
@@ -290,7 +290,11 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
       hasStageHome: stages.some((stage) => stage.direction === "home"),
       resting: crates
         .filter((crate) => crate.state === "resting closed")
-        .map((crate) => ({ crate: crate.code, notBefore: crate.notBefore })),
+        .map(({ code, notBefore, contents }) => ({
+          crate: code,
+          notBefore,
+          specimenIds: contents.map(({ specimenId }) => specimenId),
+        })),
     }),
   };
 }

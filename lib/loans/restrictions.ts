@@ -1,85 +1,110 @@
 /**
- * What the donors' consent means for one loan, in words that go into the schedule
- * of the agreement. Strictest of all donors; no donor, no number and no date of a
- * donor's life appears. An animal specimen has none.
+ * What the donors' consent means for one loan, as codes that go into the schedule of
+ * the agreement. Strictest of all donors; no donor, no number and no date of a
+ * donor's life appears. An animal specimen has none. What is planned (pictures,
+ * sampling, casting and scanning) is allowed for all specimens of the loan or for
+ * none.
  */
-
+import type { Restriction } from "#lib/loans/frozen-terms.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
-import { allowedPictures } from "#lib/loans/rules/general.ts";
-import { plannedPictures } from "#lib/loans/schema.ts";
+import { allowedActivities, allowedPictures } from "#lib/loans/rules/general.ts";
+import { type LoanInput, plannedPictures } from "#lib/loans/schema.ts";
 import { type StrictestConsent, strictestConsent } from "#lib/provenance/strictest.ts";
 
-export const countryName = (code: string): string =>
-  new Intl.DisplayNames(["en"], { type: "region", fallback: "code" }).of(code) ?? code;
+type AskedOf = Pick<SpecimenCase, "specimen" | "provenance">;
 
-const countries = (codes: readonly string[]) => codes.map(countryName).join(", ");
+type Bare = Extract<Restriction, { parameters: Record<string, never> }>["code"];
 
-function ofAudience({ audience }: StrictestConsent): string[] {
-  if (audience.unknown)
-    return ["The donor's wish about the audience is not known: only the stated audience."];
-  if (audience.limit === "professionals only") return ["Shown to professionals only."];
-  if (audience.limit === "enrolled students") return ["Shown to enrolled students and professionals only."];
-  return [];
+/** A restriction that says all by its code. */
+const bare = (code: Bare): Restriction => ({ code, parameters: {} });
+
+function ofAudience({ audience }: StrictestConsent): Restriction[] {
+  const { limit, unknown } = audience;
+  const restrictions = unknown ? [bare("restriction.audience-not-known")] : [];
+  if (limit === "professionals only" || limit === "enrolled students")
+    restrictions.push({ code: "restriction.audience-within", parameters: { audience: limit } });
+  return restrictions;
 }
 
-function ofUse(consent: StrictestConsent): string[] {
-  const { answers } = consent;
-  const words: string[] = [];
-  if (answers["handling by learners"].answer !== "granted") words.push("Not handled by learners.");
-  if (answers["public display, free"].answer !== "granted") words.push("Not shown to the general public.");
-  else if (answers["public display, paid"].answer !== "granted" || consent.nonCommercialOnly)
-    words.push("Not shown where admission is charged.");
-  if (answers.sampling.answer !== "granted") words.push("Not sampled.");
-  if (answers["casting and scanning"].answer !== "granted") words.push("Not cast or scanned.");
-  return words;
+function ofUse(consent: StrictestConsent): Restriction[] {
+  const granted = (scope: keyof StrictestConsent["answers"]) => consent.answers[scope].answer === "granted";
+  const isPublic = granted("public display, free");
+  const isForAdmission = granted("public display, paid") && !consent.nonCommercialOnly;
+  return [
+    ...(granted("handling by learners") ? [] : [bare("restriction.not-handled")]),
+    ...(isPublic ? [] : [bare("restriction.not-public")]),
+    ...(isPublic && !isForAdmission ? [bare("restriction.not-for-admission")] : []),
+    ...(granted("sampling") ? [] : [bare("restriction.not-sampled")]),
+    ...(granted("casting and scanning") ? [] : [bare("restriction.not-cast-or-scanned")]),
+  ];
 }
 
-function ofPlace({ territoriesAllowed, territoriesRefused }: StrictestConsent): string[] {
-  const words: string[] = [];
-  if (territoriesAllowed !== null) words.push(`Only in: ${countries(territoriesAllowed)}.`);
-  if (territoriesRefused.length > 0) words.push(`Not in: ${countries(territoriesRefused)}.`);
-  return words;
+function ofPlace({ territoriesAllowed, territoriesRefused }: StrictestConsent): Restriction[] {
+  const restrictions: Restriction[] = [];
+  if (territoriesAllowed?.length === 0) restrictions.push(bare("restriction.no-country-in-common"));
+  else if (territoriesAllowed !== null)
+    restrictions.push({ code: "restriction.only-in", parameters: { countries: territoriesAllowed } });
+  if (territoriesRefused.length > 0)
+    restrictions.push({ code: "restriction.not-in", parameters: { countries: territoriesRefused } });
+  return restrictions;
 }
 
-function ofTime({ validUntil, dispositionDue }: StrictestConsent): string[] {
-  const words: string[] = [];
-  if (validUntil !== null) words.push(`The consent holds until ${validUntil.value}.`);
+function ofPictures({ answers, identifiable }: StrictestConsent): Restriction[] {
+  const allowed = allowedPictures(answers, [...plannedPictures]);
+  const pictures = plannedPictures.filter((picture) => !allowed.includes(picture));
+  const restrictions: Restriction[] = [];
+  if (pictures.length > 0)
+    restrictions.push({ code: "restriction.no-pictures-for", parameters: { pictures } });
+  if (identifiable) restrictions.push(bare("restriction.recognisable"));
+  return restrictions;
+}
+
+function ofTime({ validUntil, dispositionDue }: StrictestConsent): Restriction[] {
+  const restrictions: Restriction[] = [];
+  if (validUntil !== null)
+    restrictions.push({ code: "restriction.consent-ends", parameters: { endsOn: validUntil.value } });
   if (dispositionDue !== null)
-    words.push(`Owed back (${dispositionDue.value.disposition}) by ${dispositionDue.value.dueOn}.`);
-  return words;
+    restrictions.push({ code: "restriction.owed-back", parameters: dispositionDue.value });
+  return restrictions;
 }
 
-/** Restrictions of one specimen, as sentences. */
+/** Restrictions of one specimen. */
 export function consentRestrictions(
-  { specimen, provenance }: Pick<SpecimenCase, "specimen" | "provenance">,
-  request: RequestFacts,
-): string[] {
+  { specimen, provenance }: AskedOf,
+  { today }: Pick<RequestFacts, "today">,
+): Restriction[] {
   if (!specimen.human) return [];
-  const consent = strictestConsent(provenance, request.today);
-  const pictures = allowedPictures(consent.answers, [...plannedPictures]);
-  const notAllowed = plannedPictures.filter((picture) => !pictures.includes(picture));
+  const consent = strictestConsent(provenance, today);
   return [
     ...ofAudience(consent),
     ...ofUse(consent),
     ...ofPlace(consent),
-    ...(notAllowed.length > 0 ? [`No pictures for these uses: ${notAllowed.join(", ")}.`] : []),
-    ...(consent.identifiable
-      ? ["The person could be recognised: no picture of the whole specimen leaves the venue."]
-      : []),
+    ...ofPictures(consent),
     ...ofTime(consent),
   ];
 }
 
 /** The planned pictures that every human specimen of the loan allows. */
 export function picturesAllowedForAll(
-  subjects: readonly Pick<SpecimenCase, "specimen" | "provenance">[],
+  subjects: readonly AskedOf[],
   request: RequestFacts,
-): string[] {
+): LoanInput["pictures"] {
   return request.pictures.filter((picture) =>
     subjects.every(
       ({ specimen, provenance }) =>
         !specimen.human ||
         allowedPictures(strictestConsent(provenance, request.today).answers, [picture]).length === 1,
     ),
+  );
+}
+
+/** The planned activities that every specimen of the loan may be subjected to. */
+export function activitiesAllowedForAll(
+  subjects: readonly AskedOf[],
+  request: RequestFacts,
+): LoanInput["activities"] {
+  return subjects.reduce<LoanInput["activities"]>(
+    (allowed, subject) => allowedActivities(subject, request, allowed),
+    request.activities,
   );
 }

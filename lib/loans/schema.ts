@@ -13,6 +13,8 @@ export const teachingUses = ["viewing", "handling"] as const;
 export const audiences = ["enrolled students", "professionals", "general public"] as const;
 export const displayStyles = ["didactic", "artistic", "promotional"] as const;
 export const plannedPictures = ["internal", "professional publication", "online", "press"] as const;
+/** What takes from a specimen, or copies its form; each needs the donor's word and the centre's written permission. */
+export const plannedActivities = ["sampling", "casting and scanning"] as const;
 
 /**
  * The states of one line. `noted` is on the borrower's slip; `closed` is the end
@@ -99,6 +101,7 @@ export const LoanInput = z
     paidAdmission: z.boolean(),
     displayStyle: z.enum(displayStyles),
     pictures: z.array(z.enum(plannedPictures)).max(4),
+    activities: z.array(z.enum(plannedActivities)).max(2),
     /** Day of delivery; first day of the loan. */
     startsOn: DateText,
     /** Return-by: the first day that is no longer the loan. */
@@ -122,7 +125,7 @@ export const LoanInput = z
   });
 export type LoanInput = z.infer<typeof LoanInput>;
 
-export const offices = ["curator", "donor officer", "oversight body"] as const;
+export const offices = ["curator", "donor officer", "oversight body", "conservator"] as const;
 export const DecisionInput = z.object({
   loanId: Id,
   office: z.enum(offices),

@@ -5,6 +5,7 @@
 import type { Prisma } from "#.generated/prisma/client.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
 import type { CoverFacts, RequestFacts } from "#lib/loans/rules/case.ts";
+import type { offices } from "#lib/loans/schema.ts";
 import { toDate, toDateText } from "#lib/platform/dates.ts";
 
 export type StoredLoan = Prisma.LoanGetPayload<object>;
@@ -36,6 +37,7 @@ export function toRequest(row: StatedColumns): RequestDraft {
     paidAdmission: row.paidAdmission,
     displayStyle: row.displayStyle as RequestDraft["displayStyle"],
     pictures: row.pictures as RequestDraft["pictures"],
+    activities: row.activities as RequestDraft["activities"],
     startsOn: toDateText(row.startsOn),
     endsOn: toDateText(row.endsOn),
     contactName: row.contactName,
@@ -67,13 +69,30 @@ export function currentDecisions<Row extends Pick<StoredDecision, "decidedAt">>(
   return submittedAt === null ? [] : decisions.filter((decision) => decision.decidedAt >= submittedAt);
 }
 
+/** An office's last word on the request as it stands, where it accepts. */
+function acceptanceOf(
+  office: (typeof offices)[number],
+  decisions: readonly StoredDecision[],
+  submittedAt: Date | null,
+): StoredDecision | null {
+  const word = currentDecisions(decisions, submittedAt).findLast((one) => one.office === office);
+  return word?.outcome === "accept" ? word : null;
+}
+
 /** The oversight body's last word on the request as it stands, where it accepts. */
 export function oversightWord(
   decisions: readonly StoredDecision[],
   submittedAt: Date | null,
 ): RequestFacts["oversight"] {
-  const word = currentDecisions(decisions, submittedAt).findLast((one) => one.office === "oversight body");
-  return word?.outcome === "accept"
-    ? { reference: word.reference, decidedOn: toDateText(word.decidedAt) }
-    : null;
+  const word = acceptanceOf("oversight body", decisions, submittedAt);
+  return word && { reference: word.reference, decidedOn: toDateText(word.decidedAt) };
+}
+
+/** The conservator's last word on the request as it stands, where it signs a poor condition off. */
+export function conservatorWord(
+  decisions: readonly StoredDecision[],
+  submittedAt: Date | null,
+): RequestFacts["conservator"] {
+  const word = acceptanceOf("conservator", decisions, submittedAt);
+  return word && { decidedOn: toDateText(word.decidedAt), conditions: word.conditions };
 }

@@ -78,16 +78,20 @@ const factsForOversight: readonly string[] = [
   "consent.basis-without-own-word",
 ];
 
+/** A grade that goes out with the conservator's sign-off: still wanted, or given. */
+const factsForConservator: readonly string[] = ["condition.grade-poor", "condition.grade-signed-off"];
+
 /**
  * Whose word a decision needs, in the order in which they speak. The curator's
  * always, as the last; the donor officer's when anything about consent is not
  * clear; the oversight body's when what a donor wished is not known or somebody
- * could be recognised.
+ * could be recognised; the conservator's when a condition is poor.
  */
 export function officesNeeded(findings: readonly Finding[]): Office[] {
   const open = findings.filter((finding) => finding.group === "consent" && finding.outcome !== "clear");
   const needed: Office[] = [];
   if (open.length > 0) needed.push("donor officer");
   if (open.some((finding) => factsForOversight.includes(finding.fact))) needed.push("oversight body");
+  if (findings.some((finding) => factsForConservator.includes(finding.fact))) needed.push("conservator");
   return [...needed, "curator"];
 }

@@ -1,116 +1,37 @@
 /**
- * The terms of a loan agreement as one plain value: everything that is signed,
- * and nothing else. Made of facts alone, so the same facts give the same value;
- * its canonical text is hashed and never changes. Papers paints it. Masses are
- * kilograms, lengths millimetres, humidity a fraction, money whole minor units;
- * `returnBy` is the first day that is no longer the loan.
+ * The terms of a loan agreement drawn up from facts: everything that is signed, and
+ * nothing else. Made of facts alone, so the same facts give the same value; its
+ * canonical text is hashed and never changes. Codes and figures, which papers puts
+ * into words; only the clauses are sentences, because they are what was agreed.
+ * Masses are kilograms, lengths millimetres, humidity a fraction, money whole minor
+ * units. Invariant: what is drawn up can be read again (frozen-terms.ts).
  */
-import canonicalize from "canonicalize";
 import { type CommonFigure, groupLimits, type LimitConflict } from "#lib/environment/group-limits.ts";
 import type { CommonLimits } from "#lib/environment/schema.ts";
 import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
-import { type Clause, clausesFor } from "#lib/loans/clauses.ts";
-import { consentRestrictions, countryName, picturesAllowedForAll } from "#lib/loans/restrictions.ts";
+import { type ClauseFacts, clausesFor } from "#lib/loans/clauses.ts";
+import {
+  AgreementTerms,
+  bandQuantities,
+  type LimitSource,
+  type Party,
+  type ScheduleLimits,
+  type ScheduleRow,
+  type TermsConflict,
+  type TermsCrate,
+  type TermsStage,
+} from "#lib/loans/frozen-terms.ts";
+import {
+  activitiesAllowedForAll,
+  consentRestrictions,
+  picturesAllowedForAll,
+} from "#lib/loans/restrictions.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import { isExport, isPublicShow } from "#lib/loans/rules/case.ts";
-import { sumOfCosts } from "#lib/loans/rules/cover.ts";
+import { type CostSum, sumOfCosts } from "#lib/loans/rules/cover.ts";
+import type { LoanInput } from "#lib/loans/schema.ts";
 import type { DateText } from "#lib/platform/dates.ts";
-import type { Money, Size } from "#lib/specimens/schema.ts";
-
-export type Party = {
-  name: string;
-  address: string;
-  city: string;
-  countryCode: string;
-  email: string;
-  phone: string;
-};
-
-export type ScheduleLimits = {
-  temperatureC: { low: number; high: number } | null;
-  humidity: { low: number; high: number } | null;
-  temperatureChange24hK: number;
-  humidityChange24h: number;
-  illuminanceLx: number;
-  lightLxHoursPerYear: number;
-  uvMicrowattPerLumen: number;
-};
-
-/** What one of the printed limits rests on, and how well that is known. */
-export type LimitSource = { quantity: keyof ScheduleLimits; title: string; where: string; standing: string };
-
-export type ScheduleRow = {
-  accessionNumber: string;
-  title: string;
-  latinTitle: string;
-  kind: string;
-  preparation: string;
-  fluid: { name: string; percent: number | null } | null;
-  isHuman: boolean;
-  scientificName: string;
-  series: { code: string; number: number } | null;
-  components: { name: string; count: number }[];
-  size: Size | null;
-  massKg: number | null;
-  isWithMount: boolean;
-  use: string;
-  hazards: string[];
-  replacementCost: (Money & { basis: string; statedOn: DateText }) | null;
-  condition: { checkedOn: DateText; grade: string } | null;
-  limits: ScheduleLimits;
-  restrictions: string[];
-};
-
-export type TermsCrate = {
-  code: string;
-  kind: string;
-  outerLengthMm: number;
-  outerWidthMm: number;
-  outerHeightMm: number;
-  grossMassKg: number;
-  handling: string;
-  orientation: string;
-  contents: string[];
-};
-
-export type TermsStage = { direction: string; carrier: string; departsOn: DateText; arrivesOn: DateText };
-
-export type AgreementTerms = {
-  format: "loan-agreement-1";
-  language: "en";
-  loan: { number: string; title: string; version: number; drawnUpOn: DateText };
-  lender: Party;
-  borrower: Party & { contactName: string; contactEmail: string; contactPhone: string };
-  purpose: {
-    purpose: string;
-    teachingUse: string;
-    audience: string;
-    isPaidAdmission: boolean;
-    displayStyle: string;
-    pictures: string[];
-  };
-  term: { startsOn: DateText; returnBy: DateText; daysBefore: number; daysAfter: number };
-  venue: { name: string; address: string; countryCode: string };
-  schedule: ScheduleRow[];
-  groupLimits: { limits: ScheduleLimits; conflicts: string[]; sources: LimitSource[] };
-  cover: {
-    needed: Money | null;
-    stated: Money | null;
-    certificates: {
-      insurer: string;
-      policyNumber: string;
-      amount: Money;
-      startsAt: string;
-      endsAt: string;
-      coversTransit: boolean;
-      territories: string[];
-    }[];
-  };
-  crates: TermsCrate[];
-  stages: TermsStage[];
-  conditions: { office: string; decidedOn: DateText; conditions: string; reference: string }[];
-  clauses: Clause[];
-};
+import type { Money } from "#lib/specimens/schema.ts";
 
 export type TermsSubject = SpecimenCase & {
   latinTitle: string;
@@ -158,20 +79,14 @@ function limitSources(figures: readonly CommonFigure[], limits: ScheduleLimits):
   return [...new Map(sources.map((source) => [Object.values(source).join("\n"), source])).values()];
 }
 
-const quantityWords: Partial<Record<LimitConflict["quantity"], string>> = {
-  temperatureC: "temperature",
-  transitTemperatureC: "temperature on the way",
-  humidity: "relative humidity",
-};
-
-function conflictWords({ quantity, pairs }: LimitConflict): string[] {
-  const percent = quantity === "humidity" ? 100 : 1;
-  const unit = quantity === "humidity" ? "%" : "°C";
-  return pairs.map(
-    ({ needsAtLeast, atLeast, allowsAtMost, atMost }) =>
-      `${needsAtLeast} and ${allowsAtMost} have no common ${quantityWords[quantity] ?? quantity}: ` +
-      `at least ${atLeast * percent} ${unit} and at most ${atMost * percent} ${unit}. They are kept apart.`,
-  );
+/** The pairs that exclude each other on a band that is printed: the warning band, and on the road the alarm. */
+function printedConflicts(conflicts: readonly LimitConflict[]): TermsConflict[] {
+  return bandQuantities.flatMap((quantity) => {
+    const printed = quantity === "transitTemperatureC" ? "alarm" : "warn";
+    return conflicts
+      .filter((conflict) => conflict.quantity === quantity && conflict.level === printed)
+      .flatMap(({ pairs }) => pairs.map((pair) => ({ quantity, ...pair })));
+  });
 }
 
 function scheduleRow(subject: TermsSubject, request: RequestFacts): ScheduleRow {
@@ -192,9 +107,7 @@ function scheduleRow(subject: TermsSubject, request: RequestFacts): ScheduleRow 
     massKg: specimen.mountedMassKg ?? specimen.massKg,
     isWithMount: specimen.mountedSize !== null || specimen.mountedMassKg !== null,
     use: specimen.use,
-    hazards: specimen.hazards.map(({ substance, percent }) =>
-      percent === null ? substance : `${substance}, ${percent} %`,
-    ),
+    hazards: specimen.hazards.map(({ substance, percent }) => ({ substance, percent })),
     replacementCost:
       cost === null
         ? null
@@ -228,7 +141,25 @@ export function dayWords(day: DateText): string {
   return dayFormat.format(new Date(`${day}T00:00:00Z`));
 }
 
-function clauseFacts({ request, subjects }: TermsFacts) {
+const countryNames = new Intl.DisplayNames(["en"], { type: "region", fallback: "code" });
+
+const audienceWords: Record<LoanInput["audience"], string> = {
+  "enrolled students": "enrolled students",
+  professionals: "professionals",
+  "general public": "the general public",
+};
+
+const pictureWords: Record<LoanInput["pictures"][number], string> = {
+  internal: "for internal use",
+  "professional publication": "for professional publication",
+  online: "for publication online",
+  press: "for the press",
+};
+
+/** Of what was planned, what every specimen allows. */
+type Allowed = Pick<LoanInput, "pictures" | "activities">;
+
+function clauseFacts({ request, subjects }: TermsFacts, { activities }: Allowed): ClauseFacts {
   const { purpose } = request;
   const isTeaching = purpose === "teaching";
   return {
@@ -242,22 +173,27 @@ function clauseFacts({ request, subjects }: TermsFacts) {
     hasDisposition: subjects.some(({ provenance }) =>
       provenance.consents.some((consent) => consent.dispositionDueOn !== null),
     ),
+    allowsActivities: activities.length > 0,
+    allowsSampling: activities.includes("sampling"),
   };
 }
 
-function clauseWords(
-  { request, lender, borrower, subjects }: TermsFacts,
-  needed: string,
-): Record<string, string> {
+/** What the schedule comes to; a least sum where a cost is not known. */
+function costWords({ currency, minor, unknown }: CostSum): string {
+  if (currency === null) return "what its rows come to";
+  return `${unknown === 0 ? "" : "at least "}${moneyWords({ minor, currency })}`;
+}
+
+function clauseWords(facts: TermsFacts, { pictures, activities }: Allowed): Record<string, string> {
+  const { request, lender, borrower, subjects } = facts;
   const { venue } = request;
-  const pictures = picturesAllowedForAll(subjects, request);
   return {
     lender: lender.name,
     borrower: borrower.name,
     contact: `${borrower.contactName}, ${borrower.contactEmail}, ${borrower.contactPhone}`,
     specimens: subjects.length === 1 ? "1 specimen" : `${subjects.length} specimens`,
     purpose: request.purpose,
-    audience: request.audience,
+    audience: audienceWords[request.audience],
     admission: request.paidAdmission ? "with paid admission" : "without charge for admission",
     style: request.displayStyle,
     startsOn: dayWords(request.startsOn),
@@ -266,13 +202,14 @@ function clauseWords(
     daysAfter: String(request.daysAfter),
     venue: venue.name,
     venueAddress: venue.address,
-    coverNeeded: needed,
+    coverNeeded: costWords(sumOfCosts(subjects)),
     teachingUse:
       request.teachingUse === "handling"
         ? "Learners may handle what the schedule does not exclude, with gloves."
         : "Learners look and do not touch.",
-    pictures: pictures.length === 0 ? "none" : pictures.join(", "),
-    lenderCountry: countryName(lender.countryCode),
+    pictures: pictures.length === 0 ? "none" : pictures.map((picture) => pictureWords[picture]).join(", "),
+    activities: activities.join(", "),
+    lenderCountry: countryNames.of(lender.countryCode) ?? lender.countryCode,
     lenderCity: lender.city,
   };
 }
@@ -282,14 +219,16 @@ export function agreementTerms(facts: TermsFacts): AgreementTerms {
   const { request, subjects } = facts;
   const { venue } = request;
   const sum = sumOfCosts(subjects);
-  const needed = sum.currency === null ? null : { minor: sum.minor, currency: sum.currency };
-  const neededWords = needed === null ? "as each row states" : moneyWords(needed);
   const group = groupLimits(
     subjects.map(({ specimen }) => ({ id: specimen.accessionNumber, limits: limitsOfSpecimen(specimen) })),
   );
   const shared = toScheduleLimits(group.limits);
-  return {
-    format: "loan-agreement-1",
+  const allowed: Allowed = {
+    pictures: picturesAllowedForAll(subjects, request),
+    activities: activitiesAllowedForAll(subjects, request),
+  };
+  return AgreementTerms.parse({
+    format: "loan-agreement-2",
     language: "en",
     loan: facts.loan,
     lender: facts.lender,
@@ -300,7 +239,7 @@ export function agreementTerms(facts: TermsFacts): AgreementTerms {
       audience: request.audience,
       isPaidAdmission: request.paidAdmission,
       displayStyle: request.displayStyle,
-      pictures: picturesAllowedForAll(subjects, request),
+      ...allowed,
     },
     term: {
       startsOn: request.startsOn,
@@ -312,22 +251,17 @@ export function agreementTerms(facts: TermsFacts): AgreementTerms {
     schedule: subjects.map((subject) => scheduleRow(subject, request)),
     groupLimits: {
       limits: shared,
-      conflicts: group.conflicts
-        .filter(({ quantity, level }) => level === (quantity === "transitTemperatureC" ? "alarm" : "warn"))
-        .flatMap(conflictWords),
+      conflicts: printedConflicts(group.conflicts),
       sources: limitSources(group.figures, shared),
     },
-    cover: { needed, stated: request.statedCover, certificates: facts.certificates },
+    cover: {
+      needed: sum.currency === null ? null : { minor: sum.minor, currency: sum.currency },
+      stated: request.statedCover,
+      certificates: facts.certificates,
+    },
     crates: [...facts.crates],
     stages: [...facts.stages],
     conditions: facts.conditions,
-    clauses: clausesFor(clauseFacts(facts), clauseWords(facts, neededWords)),
-  };
-}
-
-/** Whether two versions say the same but for their number and date. */
-export function saysTheSame(first: AgreementTerms, second: AgreementTerms): boolean {
-  const withoutVersion = (terms: AgreementTerms) =>
-    canonicalize({ ...terms, loan: { ...terms.loan, version: 0, drawnUpOn: "" } });
-  return withoutVersion(first) === withoutVersion(second);
+    clauses: clausesFor(clauseFacts(facts, allowed), clauseWords(facts, allowed)),
+  } satisfies AgreementTerms);
 }

@@ -5,7 +5,9 @@
  * which are what is hashed and signed; only the fingerprint and the signatures are
  * added. The order of the clauses and their words are those of the terms.
  */
-import type { AgreementTerms } from "#lib/loans/terms.ts";
+import type { AgreementTerms } from "#lib/loans/frozen-terms.ts";
+import { consentBlocks } from "#lib/papers/agreement-consent.ts";
+import { limitsBlocks } from "#lib/papers/agreement-limits.ts";
 import {
   conditionsBlocks,
   coverBlocks,
@@ -13,7 +15,7 @@ import {
   partiesBlocks,
   transportBlocks,
 } from "#lib/papers/agreement-parts.ts";
-import { consentBlocks, limitsBlocks, scheduleBlocks } from "#lib/papers/agreement-schedule.ts";
+import { scheduleBlocks } from "#lib/papers/agreement-schedule.ts";
 import type { Block, PaperDocument, SignaturePlace } from "#lib/papers/blocks.ts";
 import { fill, type PaperWords } from "#lib/papers/words.ts";
 
@@ -33,11 +35,6 @@ export type AgreementFacts = {
   sha256: string;
   signatures: readonly PaperSignature[];
 };
-
-/** Enough of a fingerprint to tell two versions apart at a glance. */
-export function shortHash(sha256: string): string {
-  return `${sha256.slice(0, 8)}…${sha256.slice(-8)}`;
-}
 
 function signaturePlace(
   party: PaperSignature["party"],
@@ -134,7 +131,7 @@ export function agreementDocument(facts: AgreementFacts, words: PaperWords): Pap
       right: fill(agreement.version, { version }),
     },
     foot: {
-      left: fill(agreement.termsHash, { hash: shortHash(sha256) }),
+      left: [{ text: agreement.termsHash }, { text: sha256, emphasis: "code" }],
       pageOf: agreement.pageOf,
     },
     blocks: [

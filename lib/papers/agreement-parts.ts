@@ -4,9 +4,9 @@
  * blocks in the language of the words passed in; a part that has nothing to say is
  * said to be empty, so that nobody has to guess whether it was forgotten.
  */
-import type { AgreementTerms, Party } from "#lib/loans/terms.ts";
-import type { Block, Text } from "#lib/papers/blocks.ts";
-import { fill, type PaperWords, say } from "#lib/papers/words.ts";
+import type { AgreementTerms, Party } from "#lib/loans/frozen-terms.ts";
+import type { Block, TableColumn, Text } from "#lib/papers/blocks.ts";
+import { capital, fill, type PaperWords, say } from "#lib/papers/words.ts";
 import type { Money } from "#lib/specimens/schema.ts";
 
 /** "12,345.00 EUR", held together at the end of a line. */
@@ -46,8 +46,10 @@ export function loanBlocks({ purpose, term, venue }: AgreementTerms, words: Pape
   const { loan, write } = words;
   const isTeaching = purpose.purpose === "teaching";
   const pictures = purpose.pictures.map((picture) => say(loan.plannedPictures, picture));
+  const activities = purpose.activities.map((activity) => say(loan.plannedActivities, activity));
+  const allowed = (listed: string) => (listed === "" ? loan.none : `${capital(listed)}.`);
   const aim = isTeaching
-    ? say(loan.teachingUses, purpose.teachingUse).replace(/^./, (letter) => letter.toUpperCase())
+    ? capital(say(loan.teachingUses, purpose.teachingUse))
     : say(loan.purposes, purpose.purpose);
   return [
     {
@@ -66,11 +68,11 @@ export function loanBlocks({ purpose, term, venue }: AgreementTerms, words: Pape
         },
         {
           term: loan.pictures,
-          paragraphs: [
-            pictures.length === 0
-              ? loan.noPictures
-              : `${write.list(pictures).replace(/^./, (letter) => letter.toUpperCase())}.`,
-          ],
+          paragraphs: [allowed(write.list(pictures))],
+        },
+        {
+          term: loan.activities,
+          paragraphs: [allowed(activities.join("; "))],
         },
         {
           term: loan.venue,
@@ -152,17 +154,24 @@ function cratesBlock({ crates }: AgreementTerms, words: PaperWords): Block {
 function stagesBlock({ stages }: AgreementTerms, words: PaperWords): Block {
   const { transport, write } = words;
   if (stages.length === 0) return { kind: "paragraph", text: transport.noStages };
+  const crossesCountries = stages.some(({ through }) => through.length > 0);
+  const between = (countries: readonly string[]) =>
+    countries.length === 0 ? transport.noneBetween : write.list(countries.map(write.country));
   return {
     kind: "table",
     columns: [
       { header: transport.direction, align: "left", width: "fit" },
       { header: transport.carrier, align: "left", width: { share: 1 } },
+      ...(crossesCountries
+        ? [{ header: transport.through, align: "left", width: { share: 1 } } satisfies TableColumn]
+        : []),
       { header: transport.departs, align: "left", width: "fit" },
       { header: transport.arrives, align: "left", width: "fit" },
     ],
-    rows: stages.map(({ direction, carrier, departsOn, arrivesOn }) => [
+    rows: stages.map(({ direction, carrier, through, departsOn, arrivesOn }) => [
       say(transport.directions, direction),
       carrier,
+      ...(crossesCountries ? [between(through)] : []),
       write.day(departsOn),
       write.day(arrivesOn),
     ]),

@@ -1,46 +1,22 @@
 /**
  * The schedule of an agreement: the specimens with sizes, masses and replacement
- * costs in columns that align; the limits, one row for those that share them and
- * one for all together; and what consent restricts. Specimens are numbered in the
- * order of the terms, and the later tables name them by that number. Nothing here
- * tells who a donor was.
+ * costs in columns that align. Specimens are numbered in the order of the terms, and
+ * the tables of limits and of consent name them by that number. Nothing here tells
+ * who a donor was.
  */
-import type { AgreementTerms, LimitSource, ScheduleLimits, ScheduleRow } from "#lib/loans/terms.ts";
+import type { AgreementTerms, ScheduleRow } from "#lib/loans/frozen-terms.ts";
 import type { Block, Cell, Span, TableColumn, Text } from "#lib/papers/blocks.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";
 
-/** Numbers as ranges: 1, 2, 3, 5 as "1–3, 5". @param numbers rising */
-export function rangesOf(numbers: readonly number[]): string {
-  const ranges: { first: number; last: number }[] = [];
-  for (const number of numbers) {
-    const open = ranges.at(-1);
-    if (open !== undefined && open.last === number - 1) open.last = number;
-    else ranges.push({ first: number, last: number });
-  }
-  return ranges
-    .map(({ first, last }) =>
-      first === last ? `${first}` : `${first}${last === first + 1 ? ", " : "–"}${last}`,
-    )
-    .join(", ");
-}
-
-/** Rows that say the same, with the numbers of those that do, in order of the first. */
-function groupBy<Row>(rows: readonly Row[], keyOf: (row: Row) => string): { row: Row; numbers: number[] }[] {
-  const groups = new Map<string, { row: Row; numbers: number[] }>();
-  rows.forEach((row, index) => {
-    const key = keyOf(row);
-    const group = groups.get(key) ?? { row, numbers: [] };
-    group.numbers.push(index + 1);
-    groups.set(key, group);
-  });
-  return [...groups.values()];
+/** "ethanol 70 %", held together at the end of a line. */
+function withPercent(name: string, percent: number | null, words: PaperWords): string {
+  return percent === null ? name : `${name}\u00A0${words.write.number(percent)}\u00A0%`;
 }
 
 function madeOf({ preparation, fluid }: ScheduleRow, words: PaperWords): string {
-  const { schedule } = words;
-  if (fluid === null) return say(schedule.preparations, preparation);
-  const percent = fluid.percent === null ? "" : ` ${words.write.number(fluid.percent)}\u00A0%`;
-  return `${say(schedule.preparations, preparation)}: ${say(schedule.fluids, fluid.name)}${percent}`;
+  const { preparations, fluids, inFluid } = words.schedule;
+  if (fluid === null) return say(preparations, preparation);
+  return fill(inFluid, { fluid: withPercent(say(fluids, fluid.name), fluid.percent, words) });
 }
 
 function kindLine(row: ScheduleRow, words: PaperWords): Text {
@@ -65,6 +41,9 @@ function specimenCell(row: ScheduleRow, words: PaperWords): Cell {
     return text === "" ? [] : [[{ text, emphasis: "small" }]];
   };
   const components = row.components.map(({ name, count }) => (count === 1 ? name : `${count} × ${name}`));
+  const hazards = row.hazards.map(({ substance, percent }) =>
+    withPercent(say(schedule.hazardSubstances, substance), percent, words),
+  );
   const { condition, replacementCost: cost } = row;
   return {
     paragraphs: [
@@ -73,7 +52,7 @@ function specimenCell(row: ScheduleRow, words: PaperWords): Cell {
       kindLine(row, words),
       ...small([
         components.length === 0 ? "" : fill(schedule.components, { components: components.join("; ") }),
-        row.hazards.length === 0 ? "" : fill(schedule.hazards, { hazards: row.hazards.join("; ") }),
+        hazards.length === 0 ? "" : fill(schedule.hazards, { hazards: hazards.join("; ") }),
         // what may be handled is for the purpose and the consent to say; only what may not is said here
         row.use === "handling" ? "" : say(schedule.uses, row.use),
         row.isWithMount ? schedule.withMount : "",
@@ -159,101 +138,5 @@ export function scheduleBlocks({ schedule: rows, cover }: AgreementTerms, words:
       ...(total === null ? {} : { total }),
     },
     { kind: "note", text: schedule.note },
-  ];
-}
-
-const percentOf = (fraction: number, words: PaperWords) =>
-  words.write.number(fraction * 100, { least: 0, most: 1 });
-
-function limitsCells(limits: ScheduleLimits, words: PaperWords): Cell[] {
-  const { write } = words;
-  const band = (ends: { low: number; high: number } | null, figure: (value: number) => string) =>
-    ends === null ? words.limits.noneInCommon : `${figure(ends.low)}–${figure(ends.high)}`;
-  return [
-    band(limits.temperatureC, (value) => write.number(value)),
-    write.number(limits.temperatureChange24hK),
-    band(limits.humidity, (value) => percentOf(value, words)),
-    percentOf(limits.humidityChange24h, words),
-    write.number(limits.illuminanceLx),
-    write.number(limits.lightLxHoursPerYear),
-    write.number(limits.uvMicrowattPerLumen),
-  ];
-}
-
-/** One row for all together, then one for each group that shares its limits. */
-export function limitsBlocks({ schedule, groupLimits }: AgreementTerms, words: PaperWords): Block[] {
-  const { limits } = words;
-  const right = (header: string): TableColumn => ({ header, align: "right", width: "fit" });
-  const groups = groupBy(schedule, (row) => JSON.stringify(row.limits));
-  const isOneGroup = groups.length === 1;
-  return [
-    { kind: "paragraph", text: isOneGroup ? limits.leadOfOne : limits.lead, isLead: true },
-    {
-      kind: "table",
-      columns: [
-        { header: limits.specimens, align: "left", width: { share: 1 } },
-        right(limits.temperature),
-        right(limits.temperatureChange),
-        right(limits.humidity),
-        right(limits.humidityChange),
-        right(limits.illuminance),
-        right(limits.lightInYear),
-        right(limits.ultraviolet),
-      ],
-      rows: [
-        [
-          [{ text: isOneGroup ? limits.each : limits.allTogether, emphasis: "strong" }],
-          ...limitsCells(groupLimits.limits, words),
-        ],
-        ...(isOneGroup ? [] : groups).map(({ row, numbers }) => [
-          rangesOf(numbers),
-          ...limitsCells(row.limits, words),
-        ]),
-      ],
-    },
-    ...(groupLimits.conflicts.length === 0
-      ? []
-      : [
-          {
-            kind: "definitions" as const,
-            rows: [{ term: limits.apart, paragraphs: groupLimits.conflicts }],
-          },
-        ]),
-    { kind: "subheading", text: limits.sources },
-    { kind: "definitions", rows: sourceRows(groupLimits.sources, words) },
-  ];
-}
-
-function sourceRows(sources: readonly LimitSource[], words: PaperWords) {
-  const quantities = [...new Set(sources.map(({ quantity }) => quantity))];
-  return quantities.map((quantity) => ({
-    term: say(words.limits.quantities, quantity),
-    paragraphs: sources
-      .filter((source) => source.quantity === quantity)
-      .map(({ title, where, standing }) =>
-        [title, where, standing === "read" ? "" : standing].filter((part) => part !== "").join(", "),
-      ),
-  }));
-}
-
-/** Only human specimens have donors; those with the same restrictions share a row. */
-export function consentBlocks({ schedule }: AgreementTerms, words: PaperWords): Block[] {
-  const { consent } = words;
-  const groups = groupBy(schedule, (row) => JSON.stringify([row.isHuman, row.restrictions])).filter(
-    ({ row }) => row.isHuman,
-  );
-  return [
-    { kind: "paragraph", text: consent.lead, isLead: true },
-    {
-      kind: "table",
-      columns: [
-        { header: consent.number, align: "left", width: { share: 1 } },
-        { header: consent.restriction, align: "left", width: { share: 3 } },
-      ],
-      rows: groups.map(({ row, numbers }) => [
-        rangesOf(numbers),
-        row.restrictions.length === 0 ? consent.none : { paragraphs: row.restrictions },
-      ]),
-    },
   ];
 }

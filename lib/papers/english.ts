@@ -17,6 +17,7 @@ const timeFormat = new Intl.DateTimeFormat(locale, {
 });
 const countryNames = new Intl.DisplayNames("en", { type: "region", fallback: "code" });
 const listFormat = new Intl.ListFormat(locale, { type: "conjunction" });
+const eitherFormat = new Intl.ListFormat(locale, { type: "disjunction" });
 
 /** A day is not torn apart at the end of a line. */
 const day = (date: Date) => dayFormat.format(date).replaceAll(" ", "\u00A0");
@@ -33,6 +34,7 @@ export const englishPaper: PaperWords = {
     country: (code) => (/^[A-Z]{2}$/.test(code) ? (countryNames.of(code) ?? code) : code),
     days: (count) => `${count}\u00A0${count === 1 ? "day" : "days"}`,
     list: (items) => listFormat.format(items),
+    either: (items) => eitherFormat.format(items),
     amount: ({ minor, currency }) => {
       const digits =
         new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions()
@@ -49,7 +51,7 @@ export const englishPaper: PaperWords = {
     subtitle: "between {lender} and {borrower}",
     drawnUp: "Version {version}, drawn up on {day}",
     pageOf: "Page {page} of {pages}",
-    termsHash: "SHA-256 of the terms: {hash}",
+    termsHash: "SHA-256 of the terms: ",
     metadata: {
       title: "Loan agreement {number}, version {version}",
       subject: "Loan of anatomical specimens: {title}",
@@ -73,7 +75,8 @@ export const englishPaper: PaperWords = {
     admission: "Admission",
     manner: "Manner",
     pictures: "Pictures allowed",
-    noPictures: "None.",
+    activities: "Sampling, casting and scanning",
+    none: "None.",
     venue: "Venue",
     delivery: "Delivery",
     returnBy: "Return by",
@@ -101,11 +104,17 @@ export const englishPaper: PaperWords = {
       online: "for publication online",
       press: "for the press",
     },
+    plannedActivities: { sampling: "sampling", "casting and scanning": "casting and scanning" },
     admissionPaid: "Paid.",
     admissionFree: "Without charge.",
     purposeForAudience: "{purpose}, for {audience}",
     reference: "Reference: {reference}",
-    offices: { curator: "Curator", "donor officer": "Donor officer", "oversight body": "Oversight body" },
+    offices: {
+      curator: "Curator",
+      "donor officer": "Donor officer",
+      "oversight body": "Oversight body",
+      conservator: "Conservator",
+    },
   },
   schedule: {
     number: "No.",
@@ -152,12 +161,21 @@ export const englishPaper: PaperWords = {
       "mounted skeleton": "mounted",
       slide: "stained section",
     },
+    inFluid: "in {fluid}",
     fluids: {
       ethanol: "ethanol",
       isopropanol: "isopropanol",
       "formaldehyde solution": "formaldehyde solution",
       glycerol: "glycerol",
-      "other fluid": "other fluid",
+      "other fluid": "another fluid",
+    },
+    hazardSubstances: {
+      formaldehyde: "formaldehyde",
+      alcohol: "alcohol",
+      mercury: "mercury",
+      arsenic: "arsenic",
+      "lead pigment": "lead pigment",
+      other: "another substance",
     },
     uses: { "viewing only": "For viewing only." },
     costBases: {
@@ -183,17 +201,30 @@ export const englishPaper: PaperWords = {
     ultraviolet: "Ultraviolet µW/lm",
     noneInCommon: "none in common",
     apart: "Kept apart",
+    conflicts: {
+      temperatureC:
+        "No temperature in common: at least {atLeast}\u00A0°C for {need}, at most {atMost}\u00A0°C for {bear}.",
+      transitTemperatureC:
+        "No temperature on the way in common: at least {atLeast}\u00A0°C for {need}, at most {atMost}\u00A0°C for {bear}.",
+      humidity:
+        "No relative humidity in common: at least {atLeast}\u00A0% for {need}, at most {atMost}\u00A0% for {bear}.",
+    },
     sources: "Where the limits come from",
+    source: "Source",
+    sourceOf: "What rests on it",
+    standings: {
+      "from memory": "from memory",
+      "common practice, no source": "no published source",
+      "derived here": "worked out here",
+    },
     quantities: {
-      temperatureC: "Temperature",
-      transitTemperatureC: "Temperature on the way",
-      humidity: "Relative humidity",
-      temperatureChange24hK: "Change of temperature",
-      humidityChange24h: "Change of humidity",
-      illuminanceLx: "Light",
-      lightLxHoursPerYear: "Light in a year",
-      uvMicrowattPerLumen: "Ultraviolet",
-      shockG: "Shock",
+      temperatureC: "temperature",
+      humidity: "relative humidity",
+      temperatureChange24hK: "change of temperature",
+      humidityChange24h: "change of humidity",
+      illuminanceLx: "light",
+      lightLxHoursPerYear: "light in a year",
+      uvMicrowattPerLumen: "ultraviolet",
     },
   },
   consent: {
@@ -201,6 +232,35 @@ export const englishPaper: PaperWords = {
     number: "No.",
     restriction: "Restriction",
     none: "No restriction beyond the clauses.",
+    restrictions: {
+      "restriction.audience-not-known":
+        "The donor's wish about the audience is not known: only the stated audience.",
+      "restriction.audience-within": "Shown to {audience} only.",
+      "restriction.not-handled": "Not handled by learners.",
+      "restriction.not-public": "Not shown to the general public.",
+      "restriction.not-for-admission": "Not shown where admission is charged.",
+      "restriction.not-sampled": "Not sampled.",
+      "restriction.not-cast-or-scanned": "Not cast or scanned.",
+      "restriction.only-in": "Only in {countries}.",
+      "restriction.no-country-in-common": "In no country: the donors' lists have none in common.",
+      "restriction.not-in": "Not in {countries}.",
+      "restriction.no-pictures-for": "No pictures {pictures}.",
+      "restriction.recognisable":
+        "The person could be recognised: no picture of the whole specimen leaves the venue.",
+      "restriction.consent-ends": "The consent holds until {endsOn}.",
+      "restriction.owed-back": "Owed {disposition} by {dueOn}.",
+    },
+    audiences: {
+      "professionals only": "professionals",
+      "enrolled students": "enrolled students and professionals",
+    },
+    dispositions: {
+      "return to family": "to the family",
+      burial: "to burial",
+      cremation: "to cremation",
+      "retain indefinitely": "to the lender",
+      unknown: "back, it is not known how,",
+    },
   },
   transport: {
     crates: "Crates",
@@ -216,6 +276,8 @@ export const englishPaper: PaperWords = {
     noStages: "No stage of the journey is named in this version.",
     direction: "Way",
     carrier: "Carrier",
+    through: "Through",
+    noneBetween: "–",
     departs: "Departs",
     arrives: "Arrives",
     crateKinds: {

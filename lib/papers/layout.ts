@@ -116,18 +116,20 @@ function clauseStrips(block: Extract<Block, { kind: "clause" }>, measure: Measur
   );
 }
 
+/** Meanings up to so many lines are not divided, so that each stands beside its term. */
+const linesOfOneGlance = 8;
+
 function definitionStrips(block: Extract<Block, { kind: "definitions" }>, measure: Measure): Strip[] {
-  return block.rows.flatMap(({ term, paragraphs }, index) =>
-    withoutWidows(
-      stripsOf(
-        [
-          columnOf([term], styles.term, { ...marginColumn, measure }),
-          columnOf(paragraphs, styles.body, { ...textColumn, measure }),
-        ],
-        index === 0 ? gaps.paragraph : gaps.definition,
-      ),
-    ),
-  );
+  return block.rows.flatMap(({ term, paragraphs }, index) => {
+    const strips = stripsOf(
+      [
+        columnOf([term], styles.term, { ...marginColumn, measure }),
+        columnOf(paragraphs, styles.body, { ...textColumn, measure }),
+      ],
+      index === 0 ? gaps.paragraph : gaps.definition,
+    );
+    return strips.length <= linesOfOneGlance ? keptTogether(strips) : withoutWidows(strips);
+  });
 }
 
 function columnsStrips(block: Extract<Block, { kind: "columns" }>, measure: Measure): Strip[] {

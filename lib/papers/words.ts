@@ -6,21 +6,32 @@
  * as it is, so that a word that is added later is never lost.
  */
 import type { Grade } from "#lib/condition/grade.ts";
-import type { LimitQuantity } from "#lib/environment/schema.ts";
+import type { bandQuantities, LimitSource, Restriction } from "#lib/loans/frozen-terms.ts";
 import type {
   audiences,
   displayStyles,
   offices,
+  plannedActivities,
   plannedPictures,
   purposes,
   teachingUses,
 } from "#lib/loans/schema.ts";
 import type { DateText } from "#lib/platform/dates.ts";
+import type { dispositions } from "#lib/provenance/schema.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
-import type { costBases, fluids, preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
+import type {
+  costBases,
+  fluids,
+  hazardSubstances,
+  preparations,
+  specimenKinds,
+  uses,
+} from "#lib/specimens/schema.ts";
 import type { HandlingMode } from "#lib/transport/handling.ts";
 import type { CrateKind, CrateOrientation } from "#lib/transport/schema.ts";
+import type { Standing } from "#lib/workings/standing.ts";
 
+type Audience = Extract<Restriction, { code: "restriction.audience-within" }>["parameters"]["audience"];
 type WordsFor<Codes extends readonly string[]> = Readonly<Record<Codes[number], string>>;
 
 /** Words with {names} are filled by `fill`. */
@@ -34,6 +45,8 @@ export type PaperWords = {
     country: (code: string) => string;
     days: (count: number) => string;
     list: (items: readonly string[]) => string;
+    /** A list after a "not". */
+    either: (items: readonly string[]) => string;
     /** The amount alone, with as many decimals as the currency has. */
     amount: (money: { minor: number; currency: string }) => string;
   };
@@ -67,7 +80,9 @@ export type PaperWords = {
     admission: string;
     manner: string;
     pictures: string;
-    noPictures: string;
+    activities: string;
+    /** Of what was planned, nothing is allowed for all specimens. */
+    none: string;
     venue: string;
     delivery: string;
     returnBy: string;
@@ -80,6 +95,7 @@ export type PaperWords = {
     audiences: WordsFor<typeof audiences>;
     displayStyles: WordsFor<typeof displayStyles>;
     plannedPictures: WordsFor<typeof plannedPictures>;
+    plannedActivities: WordsFor<typeof plannedActivities>;
     admissionPaid: string;
     admissionFree: string;
     purposeForAudience: string;
@@ -112,7 +128,9 @@ export type PaperWords = {
     noCost: string;
     kinds: WordsFor<typeof specimenKinds>;
     preparations: WordsFor<typeof preparations>;
+    inFluid: string;
     fluids: WordsFor<typeof fluids>;
+    hazardSubstances: WordsFor<typeof hazardSubstances>;
     uses: Readonly<Record<Exclude<(typeof uses)[number], "handling">, string>>;
     costBases: WordsFor<typeof costBases>;
     grades: Readonly<Record<Grade, string>>;
@@ -132,10 +150,25 @@ export type PaperWords = {
     ultraviolet: string;
     noneInCommon: string;
     apart: string;
+    /** Filled with {atLeast} and {atMost}, and with the numbers of those that {need} and those that {bear} it. */
+    conflicts: WordsFor<typeof bandQuantities>;
     sources: string;
-    quantities: Readonly<Record<LimitQuantity, string>>;
+    source: string;
+    sourceOf: string;
+    /** How well a source is known, where that is not a matter of course. */
+    standings: Readonly<Record<Exclude<Standing, "read">, string>>;
+    quantities: Readonly<Record<LimitSource["quantity"], string>>;
   };
-  consent: { lead: string; number: string; restriction: string; none: string };
+  consent: {
+    lead: string;
+    number: string;
+    restriction: string;
+    none: string;
+    /** Filled with the parameters of the code, in words. */
+    restrictions: Readonly<Record<Restriction["code"], string>>;
+    audiences: Readonly<Record<Audience, string>>;
+    dispositions: WordsFor<typeof dispositions>;
+  };
   transport: {
     crates: string;
     noCrates: string;
@@ -150,6 +183,8 @@ export type PaperWords = {
     noStages: string;
     direction: string;
     carrier: string;
+    through: string;
+    noneBetween: string;
     departs: string;
     arrives: string;
     crateKinds: Readonly<Record<CrateKind, string>>;
@@ -200,3 +235,6 @@ export function fill(sentence: string, values: Readonly<Record<string, string | 
 export function say(words: Readonly<Record<string, string>>, code: string): string {
   return Object.hasOwn(words, code) ? (words[code] ?? code) : code;
 }
+
+/** A word as the first of a sentence. */
+export const capital = (text: string): string => text.replace(/^./u, (letter) => letter.toUpperCase());

@@ -101,6 +101,8 @@ export type StageSheet = {
   carrier: string;
   carrierEmail: string;
   vehicle: string;
+  /** Countries between the two ends. */
+  through: string[];
   departsOn: DateText;
   arrivesOn: DateText;
   linkExpiresAt: string | null;

@@ -5,6 +5,7 @@
 import { z } from "zod";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
+import { CountryCode } from "#lib/provenance/schema.ts";
 
 export const crateEventKinds = ["packed", "sealed", "handed over", "arrived", "opened", "emptied"] as const;
 export type CrateEventKind = (typeof crateEventKinds)[number];
@@ -33,6 +34,8 @@ export const StageInput = z
     carrier: text(160).min(1),
     carrierEmail: z.union([z.literal(""), z.email().max(200)]),
     vehicle: text(160),
+    /** Countries that the way crosses between its two ends. */
+    through: z.array(CountryCode).max(30),
     departsOn: DateText,
     arrivesOn: DateText,
   })

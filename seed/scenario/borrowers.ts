@@ -78,7 +78,7 @@ export const borrowers = {
         address: "Harbour Terrace 12, ground floor, Kestrel Bay",
         reported: -210,
         passages: [
-          ramp("Yard ramp", 1_800, 900),
+          ramp("Yard ramp", 1_800, 900, 6),
           door("Yard door", 1_450, 2_250),
           turn("Turn to the anatomy corridor", 1_900, 1_750, 2_500),
           door("Door of teaching room 2", 1_200, 2_100),
@@ -215,7 +215,7 @@ export const borrowers = {
         illuminanceLx: 90,
         reported: -120,
         passages: [
-          ramp("Stable ramp", 2_500, 2_000),
+          ramp("Stable ramp", 2_500, 2_000, 8),
           door("Sliding door of building 7", 2_400, 2_600),
           door("Door of the demonstration room", 1_600, 2_200),
         ],
@@ -334,7 +334,7 @@ export const borrowers = {
         reported: -60,
         passages: [
           door("Roller gate", 3_600, 3_800),
-          ramp("Hall ramp", 2_000, null),
+          ramp("Hall ramp", 2_000, null, null),
           door("Passage into the black box", 920, 2_050),
         ],
         licences: [],

@@ -9,6 +9,7 @@ export const door = (name: string, widthMm: number, heightMm: number): Passage =
   depthMm: null,
   secondWidthMm: null,
   loadKg: null,
+  slopePercent: null,
 });
 export const turn = (name: string, widthMm: number, secondWidthMm: number, heightMm: number): Passage => ({
   ...door(name, widthMm, heightMm),
@@ -27,8 +28,14 @@ export const lift = (
   depthMm,
   loadKg,
 });
-export const ramp = (name: string, widthMm: number, loadKg: number | null): Passage => ({
+export const ramp = (
+  name: string,
+  widthMm: number,
+  loadKg: number | null,
+  slopePercent: number | null,
+): Passage => ({
   ...door(name, widthMm, 20_000),
   kind: "ramp",
   loadKg,
+  slopePercent,
 });

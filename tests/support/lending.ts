@@ -51,6 +51,7 @@ export const goodVenue = {
       depthMm: null,
       secondWidthMm: null,
       loadKg: null,
+      slopePercent: null,
     },
   ],
 } satisfies Partial<VenueInput>;
@@ -186,6 +187,7 @@ export function aRequestDraft(
     paidAdmission: false,
     displayStyle: "didactic",
     pictures: [],
+    activities: [],
     startsOn: addDays(today(), 90),
     endsOn: addDays(today(), 180),
     contactName: "A. Lecturer",

@@ -38,6 +38,7 @@ export function aVenueFact(said: Partial<VenueFacts> = {}): VenueFacts {
         depthMm: null,
         secondWidthMm: null,
         loadKg: null,
+        slopePercent: null,
       },
     ],
     licences: [],
@@ -53,6 +54,7 @@ export function aRequestFact(said: Partial<RequestFacts> = {}): RequestFacts {
     paidAdmission: false,
     displayStyle: "didactic",
     pictures: [],
+    activities: [],
     startsOn: "2027-03-01",
     endsOn: "2027-07-01",
     daysBefore: 14,
@@ -63,7 +65,9 @@ export function aRequestFact(said: Partial<RequestFacts> = {}): RequestFacts {
     venue: aVenueFact(),
     statedCover: { minor: 5_000_000, currency: "EUR" },
     covers: [],
+    through: [],
     oversight: null,
+    conservator: null,
     ...said,
   };
 }

@@ -101,6 +101,7 @@ async function pack(lending: Lending, loanId: string, specimens: readonly Made[]
     carrier: "Gentle Freight",
     carrierEmail: "",
     vehicle: "van",
+    through: [],
     departsOn: today(),
     arrivesOn: addDays(today(), 2),
   });

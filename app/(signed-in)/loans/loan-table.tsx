@@ -18,17 +18,19 @@ export function LoanStateMark({ row }: { row: Pick<LoanListRow, "state" | "missi
 }
 
 export function LoanTable({
+  caption = words.loans,
   rows,
   showsBorrower,
   empty,
 }: {
+  caption?: string;
   rows: readonly LoanListRow[];
   showsBorrower: boolean;
   empty: ReactNode;
 }) {
   return (
     <DataTable
-      caption={words.loans}
+      caption={caption}
       captionHidden
       dense
       rows={rows}

@@ -21,7 +21,14 @@ import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { CoverFields } from "#app/(signed-in)/slip/cover-fields.tsx";
 import { RequestDraft } from "#lib/loans/inputs.ts";
-import { audiences, displayStyles, plannedPictures, purposes, teachingUses } from "#lib/loans/schema.ts";
+import {
+  audiences,
+  displayStyles,
+  plannedActivities,
+  plannedPictures,
+  purposes,
+  teachingUses,
+} from "#lib/loans/schema.ts";
 
 type Stated = Pick<RequestDraft, "purpose" | "audience">;
 
@@ -128,6 +135,21 @@ export function RequestForm({
                 label={picture}
                 value={picture}
                 {...register("pictures")}
+              />
+            ))}
+          </FieldGrid>
+        </fieldset>
+        <fieldset>
+          <legend>{words.activities}</legend>
+          <p className="quiet small">{words.activitiesHint}</p>
+          <FieldGrid>
+            {plannedActivities.map((activity) => (
+              <CheckField
+                key={activity}
+                id={`activity-${activity.replaceAll(" ", "-")}`}
+                label={words.activityNames[activity]}
+                value={activity}
+                {...register("activities")}
               />
             ))}
           </FieldGrid>

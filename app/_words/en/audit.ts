@@ -14,6 +14,7 @@ const acts = {
   keepSealedRecord: "Sealed record kept",
   openSealedRecord: "Sealed record opened",
   recordPermit: "Permit recorded",
+  withdrawPermit: "Permit taken back",
   recordTitle: "Title recorded",
   recordSpecimen: "Specimen recorded",
   reviseSpecimen: "Specimen revised",

@@ -1,5 +1,5 @@
 /** Words of the forms and acts on a loan's file, in English. */
-import type { LoanState } from "#lib/loans/schema.ts";
+import type { LoanState, offices } from "#lib/loans/schema.ts";
 import type { Act } from "#lib/people/permission.ts";
 import type { Role } from "#lib/people/viewer.ts";
 
@@ -13,6 +13,8 @@ export const actPlaces: Partial<Record<Act, { label: string; section: string }>>
   drawUpAgreement: { label: "Draw up the agreement", section: "agreement" },
   signAgreement: { label: "Read and sign", section: "agreement" },
   recordCover: { label: "Record cover", section: "cover" },
+  reviseSpecimen: { label: "See the specimens", section: "specimens" },
+  keepVenue: { label: "See what the rules found", section: "suitability" },
   recordPermit: { label: "See what the rules found", section: "suitability" },
   recordCheck: { label: "Check the specimens", section: "specimens" },
   planCrates: { label: "Plan the crates", section: "crates" },
@@ -69,13 +71,14 @@ export const nextWords = {
 
 export const decisionWords = {
   about:
-    "The registrar does not decide alone. Where consent is not clear the donor officer speaks first; the curator speaks last.",
+    "The registrar does not decide alone. Where consent is not clear the donor officer speaks first, and where a condition is poor the conservator signs it off or not; the curator speaks last.",
   voices: "Voices asked for",
   offices: {
     curator: "Curator",
     "donor officer": "Donor officer",
     "oversight body": "Oversight body",
-  },
+    conservator: "Conservator",
+  } satisfies Record<(typeof offices)[number], string>,
   waiting: "not yet",
   accepts: "accepts",
   declines: "declines",
@@ -92,6 +95,7 @@ export const decisionWords = {
   conditionsHint: "They go into the agreement. Leave it empty when there are none.",
   reference: "Paper of the oversight body",
   referenceHint: "Its number or date; asked for where you write down the oversight body's word.",
+  signOff: "As conservator you say whether what is in poor condition may travel and be used as asked.",
   giveWord: "Give your word",
   speakAs: "You speak as",
   accept: "accept",

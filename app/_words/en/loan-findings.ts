@@ -52,6 +52,10 @@ export const loanFindingWords = {
     "consent.review-due": "Consent is to be reviewed by {reviewDueOn}.",
     "consent.territory-within": "The country ({country}) lies within what the donor allowed.",
     "consent.territory-outside": "The country ({country}) lies outside what the donor allowed.",
+    "consent.transit-within": "The way leads through {country}, within what the donor allowed.",
+    "consent.transit-refused": "The way leads through {country}, and the donor refused that country.",
+    "consent.transit-not-listed":
+      "The way leads through {country}, which is not among the countries that the donor allowed.",
     "consent.not-commercial": "No admission is charged and nothing is promoted.",
     "consent.paid-display-not-granted": "Admission is charged, and paid display is not granted.",
     "consent.non-commercial-only": "Admission is charged, and the consent is for non-commercial use only.",
@@ -63,6 +67,10 @@ export const loanFindingWords = {
       "Pictures for this use are barred, the donor refused them: {picture}. The loan itself may go on.",
     "consent.pictures-not-known":
       "Pictures for this use are barred, they are not granted: {picture}. The loan itself may go on.",
+    "consent.activity-refused":
+      "Barred as a use, the donor refused it: {activity}. The loan itself may go on.",
+    "consent.activity-not-known":
+      "Barred as a use, it is not granted: {activity}. The loan itself may go on.",
     "consent.not-recognisable": "Nobody can be recognised.",
     "consent.identifiable": "A face, a mark or a name makes the person recognisable.",
     "consent.minor": "The donor was young.",
@@ -109,6 +117,15 @@ export const loanFindingWords = {
     "permits.france-commercial": "French courts have forbidden a commercial exhibition of human bodies.",
     "permits.france-proof": "French courts have asked for proof of origin and of consent given in life.",
 
+    "permits.activity-permitted":
+      "The centre's written permission for {activity}: {number}, until {validUntil}.",
+    "permits.activity-not-permitted":
+      "There is no written permission of the centre on record for {activity}. The loan itself may go on.",
+    "permits.activity-permission-days":
+      "The written permission {number} for {activity} does not cover all days of the loan.",
+    "permits.activity-permission-country":
+      "The written permission {number} for {activity} is not for {country}.",
+
     "free.days": "Free from {from} until {to}.",
     "free.taken": "Somebody else has it on some of the days from {from} until {to}.",
     "free.taken-until":
@@ -124,6 +141,8 @@ export const loanFindingWords = {
     "condition.never-checked": "It has never been checked.",
     "condition.grade": "Condition: grade {grade} on {checkedOn}.",
     "condition.grade-poor": "Condition: grade {grade} on {checkedOn}, poor.",
+    "condition.grade-signed-off":
+      "Condition: grade {grade} on {checkedOn}, poor. The conservator signed it off on {signedOffOn}.",
     "condition.grade-not-acceptable": "Condition: grade {grade} on {checkedOn}, not acceptable.",
     "condition.recent": "Checked on {checkedOn}; that serves until {servesUntil}.",
     "condition.too-old": "The last check, of {checkedOn}, is older than 12 months.",
@@ -192,10 +211,15 @@ export const loanFindingWords = {
       "Ask for the oversight body's word, and keep a provenance file: where it came from, what is known, who was asked.",
     "way.earlier-return": "Choose an earlier return-by, or another specimen.",
     "way.other-venue": "Choose a venue in a country that the donor allowed, or another specimen.",
+    "way.other-route": "Choose a way that does not cross this country, or another specimen.",
+    "way.other-route-or-ask": "Choose a way that does not cross this country, or ask the donor officer.",
     "way.no-admission-charge":
       "Show it without charging admission, or choose another specimen; check with the local authority.",
     "way.no-promotion": "Leave it out of promotion.",
     "way.without-these-pictures": "Strike these pictures from the request.",
+    "way.without-this-activity": "Strike this activity from the request.",
+    "way.activity-permission":
+      "Have the centre's written permission recorded for all days of the loan, or strike this activity from the request.",
     "way.two-persons": "Have two persons decide, the donor officer and the oversight body's word among them.",
     "way.provenance-file": "Find out when it was prepared or came here, and record it.",
     "way.didactic-only": "Show it didactically; check with the local authority.",

@@ -187,6 +187,8 @@ export const loanWords = {
   displayStyle: "Style of display",
   pictures: "Pictures planned",
   noPictures: "none",
+  activities: "Sampling, casting, scanning",
+  noActivities: "none",
   statedCover: "Cover the borrower takes out",
   note: "Note",
   submittedOn: "Submitted",

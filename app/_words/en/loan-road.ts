@@ -42,6 +42,8 @@ export const roadWords = {
   carrier: "Carrier",
   carrierEmail: "E-mail of the carrier",
   vehicle: "Vehicle",
+  through: "Countries on the way",
+  throughHint: "Those between the two ends of the way; leave it empty when there are none.",
   departsOn: "Leaves on",
   arrivesOn: "Arrives on",
   notPlanned: "not planned",
@@ -104,7 +106,7 @@ export const roadWords = {
   components: "Components that are missing",
   componentsOf: (name: string, count: number) => `${name} (${count} went out)`,
   recordCount: "Record the count",
-  waitRest: "The count waits until every crate has rested.",
+  waitRest: "A crate is counted once it has rested.",
   nothingHome: "Nothing has come home yet.",
   nothingAtVenue: "Nothing has arrived yet.",
   // checking in
@@ -137,6 +139,7 @@ export const roadWords = {
     "needs treatment": "needs treatment",
     damage: "damage",
   },
+  verdictOf: "Verdict at home",
   checkIn: "Check it in",
   checkedIn: "Checked in; its days are free again from tomorrow.",
   checkInFixed:

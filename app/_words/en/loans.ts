@@ -24,7 +24,9 @@ export const loansWords = {
       "{specimens} was noted after the request was submitted. Submit it again or take it off, then decide.",
     "decision.office-missing": "The word of the {office} is needed first.",
     "decision.same-person":
-      "Two persons decide where consent is not clear. You have spoken as donor officer; somebody else decides as curator.",
+      "Two persons decide here. One account spoke as {office}; another one decides as curator.",
+    "decision.nothing-to-sign-off":
+      "The request is decided, and no specimen of it waits for the conservator's word.",
     "decision.barred":
       "{specimen} is barred, so the request cannot be accepted as it stands. {fact} {wayOut}",
     "agreement.barred": "{specimen} is barred, so nothing can be agreed. {fact} {wayOut}",
@@ -32,6 +34,8 @@ export const loansWords = {
       "Version {version} already says exactly this. A new version is drawn up when something has changed.",
     "agreement.other-terms":
       "These are not the terms that were shown. Open the agreement again, read it, then sign.",
+    "agreement.other-format":
+      "This version was drawn up in an earlier form ({format}) that this program no longer prints. Its text and its hash are kept, and a new version may be drawn up.",
     "agreement.superseded": "A newer version has been drawn up. Open it, read it, then sign.",
     "agreement.already-signed": "This party has signed this version already.",
     "agreement.same-signer": "One person cannot sign for both parties.",
@@ -39,6 +43,8 @@ export const loansWords = {
     "agreement.hash-shape": "This is not the fingerprint of an agreement.",
     "cover.period-reversed": "Cover has to end after it begins.",
     "cover.already-recorded": "This certificate is on record already.",
+    "loan.verdict-missing": "A specimen is checked in with a verdict: say what the check at home came to.",
+    "loan.verdict-fixed": "The verdict of a check-in stays as it was given.",
     "check-in.not-home": "{specimen} is “{state}”. It is checked in when it rests at home.",
     "check-in.not-counted": "{specimen} has not been counted yet. Open its crate and count the return first.",
     "check-in.no-check-home":
@@ -69,6 +75,8 @@ export const loansWords = {
     "gate.no-check-out": "{specimen} has no check for going out on this loan.",
     "gate.check-too-old": "{specimen} was checked on {checkedOn}, more than 30 days ago.",
     "gate.not-fit-to-travel": "{specimen} is not fit to travel by its last check.",
+    "gate.grade-not-signed-off":
+      "{specimen} is of grade C by its last check. It goes out only with the conservator's word.",
     "gate.grade-not-acceptable": "{specimen} is of grade D by its last check.",
     "gate.checked": "All {specimens} specimens are checked and fit to travel.",
     "gate.not-judged": "The rules have not been run for {specimen}.",
@@ -89,7 +97,10 @@ export const loansWords = {
     "next.barred": "{specimen} is barred. {fact} {wayOut}",
     "next.attend": "{findings} findings on {specimens} specimens want attention.",
     "next.word-of-office": "The word of the {office} is missing.",
+    "next.submit-added":
+      "{specimens} specimens were noted after the request was submitted. Submit it again, or take them off.",
     "next.decide": "Accept or decline the request.",
+    "next.decline": "As it stands the request can be declined, and not accepted yet.",
     "next.draw-up": "Draw up the agreement.",
     "next.sign": "Version {version} waits for the signature of the {party}.",
     "next.record-cover": "No certificate of cover is on record yet.",

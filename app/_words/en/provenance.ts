@@ -20,6 +20,14 @@ export const provenanceWords = {
       "This donor has no consent on record. Record the form first, as unknown where it is lost, then the withdrawal.",
     "consent.already-withdrawn": "This consent is already withdrawn, from {withdrawnOn}.",
     "consent.effective-too-early": "A withdrawal cannot take effect before it was received.",
+    "permit.reason-missing":
+      "Say why the permit is taken back, in at least ten characters. The reason stays on record.",
+    "permit.withdrawn-already":
+      "This permit is taken back already, from {withdrawnOn}. To put that right, record the permit again first.",
+    "permit.ended-before":
+      "This permit ended on {validUntil} by itself. Only a permit that still counts on that day can be taken back.",
+    "permit.changed-meanwhile":
+      "Somebody else took this permit back at the same moment. Look at the new state, then try again.",
     "permit.period-reversed": "The permit would end before it begins. Look at both dates.",
     "title.owner-missing": "A deposit and a loan-in belong to somebody else. Name the owner.",
     "title.leave-unproven": "Name the letter or paper in which the owner allows lending.",

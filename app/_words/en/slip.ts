@@ -1,4 +1,6 @@
 /** Words of the enquiry slip and of the request that it becomes, in English. */
+import type { plannedActivities } from "#lib/loans/schema.ts";
+
 export const slipWords = {
   title: "Enquiry slip",
   none: "Your slip is empty. Note a specimen from the catalogue; say afterwards what it is for, where and when.",
@@ -26,6 +28,13 @@ export const slipWords = {
   displayStyle: "Style of display",
   pictures: "Pictures you plan",
   picturesHint: "Only what the donors granted can be agreed to; nothing ticked means none.",
+  activities: "Samples, casts and scans you plan",
+  activitiesHint:
+    "Each needs the donor's word and the centre's permission in writing; nothing ticked means none.",
+  activityNames: {
+    sampling: "sampling: taking a little of the tissue",
+    "casting and scanning": "casting and scanning: copying the form",
+  } satisfies Record<(typeof plannedActivities)[number], string>,
   startsOn: "Day of delivery",
   endsOn: "Return by",
   endsOnHint: "The day on which they have left you: the first day that is no longer the loan.",

@@ -39,7 +39,7 @@ export const specimenProvenanceWords = {
   titleSaved: "The title is recorded.",
   permits: "Permits",
   permitsAbout:
-    "Papers of authorities for this specimen. The same kind and number stated again correct what was stated before. Whether a paper is enough is for the authority to say; check with the local authority.",
+    "Papers of authorities for this specimen, and the centre's own written permission to sample, cast or scan it. The same kind and number stated again correct what was stated before; a permit that was taken back counts again from then on. Whether a paper is enough is for the authority to say; check with the local authority.",
   permitsCaption: "Permits of this specimen",
   noPermits: "No permit is on record.",
   permitsMissing:
@@ -56,6 +56,19 @@ export const specimenProvenanceWords = {
   addPermit: "Record a permit",
   savePermit: "Record the permit",
   permitSaved: "The permit is recorded.",
+  takenBackOn: (day: string) => `taken back on ${day}`,
+  endsOn: (day: string) => `to be taken back on ${day}`,
+  because: (reason: string) => `because: ${reason}`,
+  takeBack: "Take back a permit",
+  takeBackAbout:
+    "From that day on it counts for nothing, for loans already asked for too. It stays in the list with the reason. A day to come ends it the day before.",
+  permit: "Permit",
+  choosePermit: "Choose a permit",
+  permitName: (kind: string, number: string) => `${kind}, ${number}`,
+  withdrawnOn: "Counts no longer from",
+  withdrawnBecause: "Reason",
+  withdrawnBecauseHint: "Who took it back, and by which letter or decision; at least ten characters.",
+  permitTakenBack: "The permit is taken back.",
   paperStates: {
     valid: "valid",
     "not yet valid": "not yet valid",
@@ -76,6 +89,8 @@ export const specimenProvenanceWords = {
     export: "export",
     "public display": "public display",
     "collecting or hunting": "collecting or hunting",
+    sampling: "sampling, permission of the centre",
+    "casting and scanning": "casting and scanning, permission of the centre",
     other: "other",
   } satisfies Record<(typeof permitKinds)[number], string>,
 } as const;

@@ -6,11 +6,12 @@
  */
 import { liveLines, refuseBars, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { type AgreementTerms, readTerms, saysTheSame, type TermsCrate } from "#lib/loans/frozen-terms.ts";
 import { LoanOnly, SignInput } from "#lib/loans/inputs.ts";
 import { type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { currentDecisions } from "#lib/loans/stored-request.ts";
 import { judgeSuitability } from "#lib/loans/suitability.ts";
-import { type AgreementTerms, agreementTerms, saysTheSame, type TermsCrate } from "#lib/loans/terms.ts";
+import { agreementTerms } from "#lib/loans/terms.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 import { toDateText } from "#lib/platform/dates.ts";
@@ -79,9 +80,10 @@ async function termsNow(work: Work, loanCase: LoanCase, version: number): Promis
       territories: cover.territories,
     })),
     crates: crates.filter((crate) => crate.contents.length > 0).map(toTermsCrate),
-    stages: stages.map(({ direction, carrier, departsOn, arrivesOn }) => ({
+    stages: stages.map(({ direction, carrier, through, departsOn, arrivesOn }) => ({
       direction,
       carrier,
+      through,
       departsOn,
       arrivesOn,
     })),
@@ -113,7 +115,7 @@ export const drawUpAgreement = command(
     });
     const version = (newest?.version ?? 0) + 1;
     const terms = await termsNow(work, loanCase, version);
-    if (newest && saysTheSame(JSON.parse(newest.terms) as AgreementTerms, terms))
+    if (newest && saysTheSame(newest.terms, terms))
       throw new Refusal("conflict", "agreement.unchanged", { version: newest.version });
     const text = canonicalText(terms);
     const id = newId();
@@ -148,6 +150,8 @@ export const signAgreement = command(
     requireState(loan, beforeRelease);
     const party = isBorrower(viewer) ? "borrower" : "lender";
     if (found.sha256 !== input.sha256) throw new Refusal("conflict", "agreement.other-terms");
+    // nobody signs what can no longer be printed
+    readTerms(found.terms);
     const newer = await transaction.agreement.findFirst({
       where: { loanId: loan.id, version: { gt: found.version } },
       orderBy: { version: "desc" },

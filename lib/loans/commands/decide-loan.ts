@@ -1,10 +1,13 @@
 /**
  * One voice on a request. The curator decides last: where consent is not clear,
- * the donor officer has spoken before, and where what a donor wished is not known,
- * the oversight body's word is on record with its paper. Bars refuse an
- * acceptance; any office's no ends the request. The registrar never decides.
+ * the donor officer has spoken before, where what a donor wished is not known, the
+ * oversight body's word is on record with its paper, and where a condition is poor
+ * the conservator has signed it off. Who spoke as donor officer or conservator does
+ * not decide as curator. Bars refuse an acceptance; any office's no ends the
+ * request. The registrar never decides. A condition that turns out poor after the
+ * decision may still be signed off before it leaves.
  */
-import { linesIn, numbersInWords, refuseBars, requireState } from "#lib/loans/at-hand.ts";
+import { type LoanAtHand, linesIn, numbersInWords, refuseBars, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { holdDays } from "#lib/loans/commands/submit-request.ts";
 import { officesOf } from "#lib/loans/offices.ts";
@@ -29,6 +32,9 @@ function requireOffice(viewer: Viewer, { office, reference }: DecisionInput): vo
 
 type Spoken = { office: string; outcome: string; accountId: string };
 
+/** Offices whose account does not decide as curator as well. */
+const twoPersons: readonly Office[] = ["donor officer", "conservator"];
+
 /** The last word of each office; a second word replaces the first. */
 function lastWords(decisions: readonly Spoken[]): Map<string, Spoken> {
   return new Map(decisions.map((decision) => [decision.office, decision]));
@@ -38,9 +44,22 @@ function requireOffices(needed: readonly Office[], words: ReadonlyMap<string, Sp
   for (const office of needed.filter((one) => one !== "curator"))
     if (words.get(office)?.outcome !== "accept")
       throw new Refusal("conflict", "decision.office-missing", { office });
-  const donorOfficer = words.get("donor officer");
-  if (needed.includes("donor officer") && donorOfficer?.accountId === viewer.accountId)
-    throw new Refusal("conflict", "decision.same-person");
+  for (const office of twoPersons.filter((one) => needed.includes(one)))
+    if (words.get(office)?.accountId === viewer.accountId)
+      throw new Refusal("conflict", "decision.same-person", { office });
+}
+
+/** The conservator's word on a loan that was accepted: a condition has turned out poor since, and another account decided. */
+async function signOffLater(work: Work, loan: LoanAtHand, input: DecisionInput): Promise<void> {
+  requireState(loan, ["accepted", "agreed", "preparing"]);
+  const { row, request, subjects } = await loanCaseOf(work.transaction, loan.id, work.today);
+  const findings = judgeSuitability(request, subjects);
+  if (!findings.some(({ fact }) => fact === "condition.grade-poor"))
+    throw new Refusal("conflict", "decision.nothing-to-sign-off");
+  const decided = lastWords(currentDecisions(row.decisions, row.submittedAt)).get("curator");
+  if (decided?.accountId === work.viewer.accountId)
+    throw new Refusal("conflict", "decision.same-person", { office: "conservator" });
+  await keepDecision(work, input);
 }
 
 async function keepDecision({ transaction, viewer, now }: Work, input: DecisionInput): Promise<void> {
@@ -53,6 +72,8 @@ export const decideLoan = command("decideLoan", DecisionInput, async (work, inpu
   const { transaction, viewer, today, now } = work;
   requireOffice(viewer, input);
   const loan = await takeLoan(work, input.loanId, "decideLoan");
+  if (input.office === "conservator" && input.outcome === "accept" && loan.state !== "requested")
+    return await signOffLater(work, loan, input);
   requireState(loan, ["requested"]);
   const lines = linesIn(loan, "requested");
 

@@ -61,6 +61,7 @@ export const openLoan = command(
       paidAdmission: false,
       displayStyle: "didactic",
       pictures: [],
+      activities: [],
       startsOn: addDays(today, USUAL_LEAD_DAYS),
       endsOn: addDays(today, USUAL_LEAD_DAYS + USUAL_LENGTH_DAYS),
       contactName: byBorrower ? viewer.name : "",

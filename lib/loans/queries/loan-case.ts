@@ -5,12 +5,13 @@
  */
 import type { Prisma } from "#.generated/prisma/client.ts";
 import { type CheckSheet, latestChecksOf } from "#lib/condition/queries.ts";
+import type { CheckInVerdict } from "#lib/loans/inputs.ts";
 import { isLive } from "#lib/loans/loan-state.ts";
 import { bookedRange, busyRange, type Days } from "#lib/loans/period.ts";
 import type { RequestFacts } from "#lib/loans/rules/case.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import { type PastLoan, spentLxHours } from "#lib/loans/spent-light.ts";
-import { oversightWord, toCoverFacts, toRequest } from "#lib/loans/stored-request.ts";
+import { conservatorWord, oversightWord, toCoverFacts, toRequest } from "#lib/loans/stored-request.ts";
 import type { TermsSubject } from "#lib/loans/terms.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import { centreSettings, venueFactsOf } from "#lib/people/queries.ts";
@@ -42,6 +43,7 @@ const loanParts = {
   },
   covers: { orderBy: { startsAt: "asc" } },
   decisions: { orderBy: { decidedAt: "asc" } },
+  stages: { select: { through: true } },
 } as const satisfies Prisma.LoanInclude;
 export type LoanRow = Prisma.LoanGetPayload<{ include: typeof loanParts }>;
 
@@ -52,6 +54,8 @@ export type CaseLine = {
   title: string;
   state: LineState;
   stateSince: string;
+  /** What the check at home came to; null until it is checked in. */
+  checkIn: { verdict: CheckInVerdict; remark: string } | null;
   /** Of a sheet, its series and its number in it. */
   series: { code: string; number: number } | null;
 };
@@ -97,7 +101,9 @@ async function requestFacts(
     venue: await venueFactsOf(reader, venueId),
     statedCover: cover,
     covers: row.covers.map(toCoverFacts),
+    through: [...new Set(row.stages.flatMap((stage) => stage.through))].sort(),
     oversight: oversightWord(row.decisions, row.submittedAt),
+    conservator: conservatorWord(row.decisions, row.submittedAt),
   };
 }
 
@@ -223,13 +229,14 @@ export async function loanCaseOf(reader: Reader, loanId: string, today: DateText
   const row = await reader.loan.findUnique({ where: { id: loanId }, include: loanParts });
   if (!row) throw notFound("loan");
   const centre = await centreSettings(reader);
-  const lines = row.lines.map(({ id, specimenId, state, stateSince, specimen }) => ({
+  const lines = row.lines.map(({ id, specimenId, state, stateSince, verdict, remark, specimen }) => ({
     id,
     specimenId,
     accessionNumber: specimen.accessionNumber,
     title: specimen.title,
     state: state as LineState,
     stateSince: stateSince.toISOString(),
+    checkIn: verdict === null ? null : { verdict: verdict as CheckInVerdict, remark },
     series:
       specimen.series === null || specimen.numberInSeries === null
         ? null

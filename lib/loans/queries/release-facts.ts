@@ -1,11 +1,11 @@
 /** What the gates of release ask, loaded beside a loan's case. For whoever has authorised. */
 import { checksOfLoan } from "#lib/condition/queries.ts";
 import { nailToNailStretches } from "#lib/loans/cover-gaps.ts";
+import { scheduledNumbers } from "#lib/loans/frozen-terms.ts";
 import type { ReleaseFacts } from "#lib/loans/gates.ts";
 import type { LoanCase } from "#lib/loans/queries/loan-case.ts";
 import { sumOfCosts } from "#lib/loans/rules/cover.ts";
 import type { Finding } from "#lib/loans/schema.ts";
-import type { AgreementTerms } from "#lib/loans/terms.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { cratesOf, stagesOf } from "#lib/shipments/queries.ts";
@@ -19,13 +19,12 @@ async function newestAgreement(reader: Reader, loanId: string): Promise<ReleaseF
     include: { signatures: true },
   });
   if (!newest) return null;
-  const { schedule } = JSON.parse(newest.terms) as AgreementTerms;
   const hasSigned = (party: string) => newest.signatures.some((signature) => signature.party === party);
   return {
     version: newest.version,
     signedByLender: hasSigned("lender"),
     signedByBorrower: hasSigned("borrower"),
-    schedule: schedule.map((row) => row.accessionNumber),
+    schedule: scheduledNumbers(newest.terms),
   };
 }
 
@@ -76,6 +75,7 @@ export async function releaseFactsOf(
     costs: sumOfCosts(subjects),
     findings,
     checks,
+    isSignedOff: request.conservator !== null,
     crates: crates
       .filter((crate) => crate.contents.length > 0)
       .map(({ code, state, contents }) => ({

@@ -59,6 +59,7 @@ export type RequestFacts = Pick<
   | "paidAdmission"
   | "displayStyle"
   | "pictures"
+  | "activities"
   | "startsOn"
   | "endsOn"
 > & {
@@ -70,8 +71,12 @@ export type RequestFacts = Pick<
   venue: VenueFacts;
   statedCover: Money | null;
   covers: readonly CoverFacts[];
+  /** Countries between the ends of the way, out and home. */
+  through: readonly string[];
   /** The oversight body's word for this loan, where it has accepted. */
   oversight: { reference: string; decidedOn: DateText } | null;
+  /** The conservator's word for this loan, where it signs a poor condition off. */
+  conservator: { decidedOn: DateText; conditions: string } | null;
 };
 
 export type SpecimenCase = {

@@ -1,6 +1,6 @@
 /**
- * The latest check against what the loan asks of a specimen: C1 grade, C2 age of
- * the check, C3 the examiner's verdict on the uses, C4 activity that nobody has
+ * The latest check against what the loan asks of a specimen: C1 grade, where a
+ * poor one goes out with the conservator's sign-off, C2 age of the check, C3 the examiner's verdict on the uses, C4 activity that nobody has
  * judged. The condition room decides; this file gives its rulings the rules'
  * numbers. Without a check nothing is known, which is attend.
  */
@@ -64,16 +64,22 @@ export function judgeCheck({ specimen, latestCheck }: SpecimenCase, request: Req
   const find = findingsFor(specimen.id, "condition");
   if (latestCheck === null)
     return [find("C1", { outcome: "attend", fact: "condition.never-checked", wayOut: "way.check-again" })];
+  const signedOff = request.conservator !== null;
   const rulings = [
-    ...judgeCondition({ check: latestCheck, direction: "out", uses: usesAsked(request), signedOff: false }),
+    ...judgeCondition({ check: latestCheck, direction: "out", uses: usesAsked(request), signedOff }),
     judgeRecency(latestCheck.checkedOn, request.today, "approval"),
   ];
-  return rulings.map(({ rule, outcome, facts, wayOut }) =>
-    find(ruledAs[rule].rule, {
+  return rulings.map(({ rule, outcome, facts, wayOut }) => {
+    const isSignedOff = rule === "condition.grade" && facts.grade === "C" && outcome === "clear";
+    return find(ruledAs[rule].rule, {
       outcome,
-      fact: ruledAs[rule].facts[outcome],
-      parameters: { ...facts, checkedOn: latestCheck.checkedOn },
+      fact: isSignedOff ? "condition.grade-signed-off" : ruledAs[rule].facts[outcome],
+      parameters: {
+        ...facts,
+        checkedOn: latestCheck.checkedOn,
+        ...(isSignedOff ? { signedOffOn: request.conservator?.decidedOn ?? null } : {}),
+      },
       wayOut: waysOut[wayOut],
-    }),
-  );
+    });
+  });
 }

@@ -1,5 +1,5 @@
 /**
- * The general rules of consent, for any country: G1 to G10, G12, G15 and G16.
+ * The general rules of consent, for any country: G1 to G10, G12 and G14 to G16.
  * Each is asked of every donor of a specimen, and the strictest answer counts, so
  * a composite follows the strictest of its donors (G13). Findings never name a
  * donor. A human specimen without a consent record takes the path of G2, and
@@ -8,6 +8,7 @@
 
 import type { RequestFacts, SpecimenCase, Verdict } from "#lib/loans/rules/case.ts";
 import { findingsFor, isExport, isPublicShow, outcomeOfUnknown } from "#lib/loans/rules/case.ts";
+import { bestPermit } from "#lib/loans/rules/permits.ts";
 import type { Finding, LoanInput } from "#lib/loans/schema.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { Answer, Basis, ConsentFacts, Scope } from "#lib/provenance/schema.ts";
@@ -139,6 +140,22 @@ function judgeTerritory(consent: ConsentFacts, request: RequestFacts): Verdict {
   return { outcome: "clear", fact: "consent.territory-within", parameters };
 }
 
+/** G5: one country on the way, which a donor may have refused, or left off a list that names others. */
+function judgeTransit(consent: ConsentFacts, country: string): Verdict {
+  const { territoriesAllowed: allowed, territoriesRefused: refused } = consent;
+  const parameters = { country };
+  if (refused.includes(country))
+    return { outcome: "bar", fact: "consent.transit-refused", parameters, wayOut: "way.other-route" };
+  if (allowed.length > 0 && !allowed.includes(country))
+    return {
+      outcome: "attend",
+      fact: "consent.transit-not-listed",
+      parameters,
+      wayOut: "way.other-route-or-ask",
+    };
+  return { outcome: "clear", fact: "consent.transit-within", parameters };
+}
+
 /** G6: money, and use of the likeness to sell something. */
 function judgeCommerce(
   answers: DonorsAnswers,
@@ -247,6 +264,60 @@ function judgeStyle(request: RequestFacts): Verdict {
   };
 }
 
+type Activity = LoanInput["activities"][number];
+type AskedOf = Pick<SpecimenCase, "specimen" | "provenance">;
+type LoanPlace = Pick<RequestFacts, "today" | "startsOn" | "endsOn" | "venue">;
+
+/**
+ * The centre's written permission against the days of the loan. It needs to name
+ * no country, since it is the centre's own; the end of its days is stated.
+ */
+function judgePermission(activity: Activity, { provenance }: AskedOf, place: LoanPlace): Verdict {
+  const country = place.venue.countryCode;
+  const papers = provenance.permits
+    .filter(({ kind }) => kind === activity)
+    .map((paper) => (paper.territories.length > 0 ? paper : { ...paper, territories: [country] }));
+  const best = bestPermit(papers, country, place);
+  const wayOut = "way.activity-permission";
+  if (best === null)
+    return { outcome: "attend", fact: "permits.activity-not-permitted", parameters: { activity }, wayOut };
+  const { number, validUntil } = best.permit;
+  const parameters = { activity, number, validUntil, country };
+  if (best.fit === "fits") return { outcome: "clear", fact: "permits.activity-permitted", parameters };
+  const fact =
+    best.fit === "other-country" ? "permits.activity-permission-country" : "permits.activity-permission-days";
+  return { outcome: "attend", fact, parameters, wayOut };
+}
+
+/** One activity: the word of every donor first, then the centre's permission. An animal has no donor. */
+function judgeActivity(activity: Activity, subject: AskedOf, place: LoanPlace): Verdict {
+  const { specimen, provenance } = subject;
+  const answer = specimen.human
+    ? strictestConsent(provenance, place.today).answers[activity].answer
+    : "granted";
+  if (answer === "granted") return judgePermission(activity, subject, place);
+  const fact = answer === "refused" ? "consent.activity-refused" : "consent.activity-not-known";
+  return { outcome: "attend", fact, parameters: { activity }, wayOut: "way.without-this-activity" };
+}
+
+/** What a specimen may be subjected to of what is planned: granted by every donor, and permitted in writing. */
+export function allowedActivities(
+  subject: AskedOf,
+  place: LoanPlace,
+  planned: LoanInput["activities"],
+): LoanInput["activities"] {
+  return planned.filter((activity) => judgeActivity(activity, subject, place).outcome === "clear");
+}
+
+/** G14: an activity beyond consent or without permission is barred as a use; the loan itself may go on. */
+function judgeActivities(subject: SpecimenCase, request: RequestFacts): Finding[] {
+  return request.activities.map((activity) => {
+    const verdict = judgeActivity(activity, subject, request);
+    const group = verdict.fact.startsWith("permits.") ? "permits" : "consent";
+    return findingsFor(subject.specimen.id, group)("G14", verdict);
+  });
+}
+
 /** Of one rule's answers for several donors, the strictest. */
 function strictest(verdicts: readonly Verdict[]): Verdict[] {
   const worst = strictestOutcome(verdicts.map((verdict) => verdict.outcome));
@@ -264,6 +335,7 @@ export function judgeConsent(subject: SpecimenCase, request: RequestFacts): Find
         fact: "consent.animal",
         parameters: { species: specimen.scientificName },
       }),
+      ...judgeActivities(subject, request),
     ];
   const { consents, donorsWithoutConsent } = provenance;
   const { answers } = strictestConsent(provenance, request.today);
@@ -288,6 +360,11 @@ export function judgeConsent(subject: SpecimenCase, request: RequestFacts): Find
   add("G3", ofEach(judgeWithdrawal));
   add("G4", ofEach(judgeTerm));
   add("G5", ofEach(judgeTerritory));
+  for (const country of request.through)
+    add(
+      "G5",
+      ofEach((consent) => judgeTransit(consent, country)),
+    );
   if (isExport(request))
     add("G5", [verdictOnScope(answers.export.answer, "export", outcomeOfUnknown(request, true))]);
   add("G6", judgeCommerce(answers, consents, request));
@@ -298,6 +375,7 @@ export function judgeConsent(subject: SpecimenCase, request: RequestFacts): Find
     verdictOnScope(answers["lending to others"].answer, "lending to others", outcomeOfUnknown(request, true)),
   ]);
   add("G12", ofEach(judgeDisposition));
+  findings.push(...judgeActivities(subject, request));
   if (specimen.acquiredOn === null && specimen.preparedOn === null)
     add("G15", [
       { outcome: "attend", fact: "consent.age-of-specimen-not-known", wayOut: "way.provenance-file" },

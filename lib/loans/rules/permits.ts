@@ -29,7 +29,7 @@ export function fitOfPermit(permit: PermitInput, country: string, { startsOn, en
 }
 
 /** The paper that fits best, with how it fits. */
-function bestOf(permits: readonly PermitInput[], country: string, days: Days) {
+export function bestPermit(permits: readonly PermitInput[], country: string, days: Days) {
   const rated = permits.map((permit) => ({ permit, fit: fitOfPermit(permit, country, days) }));
   return rated.sort((a, b) => permitFits.indexOf(a.fit) - permitFits.indexOf(b.fit))[0] ?? null;
 }
@@ -38,7 +38,7 @@ function judgeSpecies({ specimen, provenance }: SpecimenCase, request: RequestFa
   const isGrave = isExport(request) || isPublicShow(request);
   const parameters = { species: specimen.scientificName, country: request.venue.countryCode };
   const papers = provenance.permits.filter((permit) => permit.kind === "species protection (CITES)");
-  const best = bestOf(papers, request.venue.countryCode, request);
+  const best = bestPermit(papers, request.venue.countryCode, request);
   if (best === null) {
     if (!isGrave) return { outcome: "clear", fact: "permits.no-border", parameters };
     return {
@@ -71,7 +71,7 @@ function judgeBorder({ provenance }: SpecimenCase, request: RequestFacts): Verdi
   const country = request.venue.countryCode;
   if (!isExport(request)) return { outcome: "clear", fact: "permits.no-border", parameters: { country } };
   const papers = (["export", "import"] as const).map((kind) =>
-    bestOf(
+    bestPermit(
       provenance.permits.filter((permit) => permit.kind === kind),
       country,
       request,

@@ -21,6 +21,7 @@ export const ruleSources = {
   G10: "A statute on donation that makes a loan an item of information of its own (read)",
   G11: "Usual terms of loan: no lending on, only the named rooms (common practice, no source)",
   G12: derived,
+  G14: "Usual terms of loan: no sampling, casting or scanning without the lender's written permission (common practice, no source)",
   G15: "A regulator's answers on material of unknown age (read); worked out for this program",
   G16: "Administrative courts on artistic use of human bodies (read in summary)",
   T1: "Open procedure standard for lending: a loan needs the owner's leave (read)",

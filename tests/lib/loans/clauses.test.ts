@@ -10,6 +10,8 @@ const plain: ClauseFacts = {
   isTeaching: true,
   isShown: true,
   hasDisposition: false,
+  allowsActivities: false,
+  allowsSampling: false,
 };
 const words = Object.fromEntries(
   clauseTexts.flatMap(({ text }) => [...text.matchAll(/\{(\w+)\}/g)].map((match) => [match[1] ?? "", "…"])),
@@ -40,6 +42,9 @@ test.each([
   ["teaching", {}, { isTeaching: false }],
   ["disposition", { hasDisposition: true }, {}],
   ["animals", {}, { hasAnimal: false }],
+  ["activities", { allowsActivities: true }, {}],
+  ["sampling", { hasHuman: true }, { hasHuman: true, allowsSampling: true }],
+  ["genetic-analysis", { hasHuman: true, allowsSampling: true }, { hasHuman: true }],
 ] as const)("the clause of %s stands where it applies and nowhere else", (id, applies, not) => {
   expect(ids(applies)).toContain(id);
   expect(ids(not)).not.toContain(id);

@@ -18,6 +18,7 @@ const passage = (said: Partial<Passage>): Passage => ({
   depthMm: null,
   secondWidthMm: null,
   loadKg: null,
+  slopePercent: null,
   ...said,
 });
 

@@ -32,6 +32,7 @@ const ready = (said: Partial<ReleaseFacts> = {}): ReleaseFacts => ({
     [one, check],
     [two, check],
   ]),
+  isSignedOff: false,
   crates: [{ code: "L 1/1", state: "sealed", specimenIds: [one, two] }],
   stageOut: { carrier: "Carrier", departsOn: "2027-02-20" },
   ...said,
@@ -161,6 +162,45 @@ test.each([
     "gate.grade-not-acceptable",
   ],
   [
+    "a specimen of grade C that nobody signed off",
+    {
+      checks: new Map([
+        [one, check],
+        [two, { ...check, grade: "C" }],
+      ]),
+    },
+    "condition",
+    "gate.grade-not-signed-off",
+  ],
+  [
+    "a specimen of grade D, although it was signed off",
+    {
+      isSignedOff: true,
+      checks: new Map([
+        [one, check],
+        [two, { ...check, grade: "D" }],
+      ]),
+    },
+    "condition",
+    "gate.grade-not-acceptable",
+  ],
+  [
+    "a country on the way that a donor refused",
+    {
+      findings: [
+        clear(one),
+        clear(two),
+        finding(one, "G5", "consent", {
+          outcome: "bar",
+          fact: "consent.transit-refused",
+          wayOut: "way.other-route",
+        }),
+      ],
+    },
+    "nothing barred",
+    "consent.transit-refused",
+  ],
+  [
     "a bar of consent",
     {
       findings: [
@@ -245,4 +285,12 @@ test("a check of 30 days ago still serves", () => {
     [two, check],
   ]);
   expect(failing(ready({ checks }))).toEqual([]);
+});
+
+test("a grade C goes out with the conservator's word", () => {
+  const checks = new Map([
+    [one, check],
+    [two, { ...check, grade: "C" }],
+  ]);
+  expect(allHold(releaseGates(ready({ checks, isSignedOff: true })))).toBe(true);
 });

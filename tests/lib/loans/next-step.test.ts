@@ -28,6 +28,15 @@ const codes = (said: Partial<StepFacts>) =>
 const line = (state: StepFacts["lines"][number]["state"], isChecked = false) => [
   { specimenId: id, accessionNumber: "AN 1", state, isChecked },
 ];
+const other = "01920000-0000-7000-8000-000000000102";
+const second = (state: StepFacts["lines"][number]["state"], isChecked = false) => [
+  { specimenId: other, accessionNumber: "AN 2", state, isChecked },
+];
+const taken = finding(id, "B1", "free", {
+  outcome: "bar",
+  fact: "free.taken-until",
+  wayOut: "way.later-or-substitute",
+});
 const withdrawn = finding(id, "G3", "consent", {
   outcome: "bar",
   fact: "consent.withdrawn",
@@ -51,8 +60,16 @@ describe("an enquiry", () => {
       parameters: { fields: "title, contactPhone" },
     });
   });
-  test("that is whole can be submitted", () => {
+  test("that is whole can be submitted, whatever the decision may bar", () => {
     expect(codes({})).toEqual([["clear", "next.submit", "submitRequest"]]);
+    expect(codes({ findings: [withdrawn] })).toEqual([["clear", "next.submit", "submitRequest"]]);
+  });
+  test("for days that somebody else has cannot be submitted", () => {
+    expect(codes({ findings: [taken] })).toEqual([["bar", "next.barred", "removeSpecimen"]]);
+  });
+  test("counts what is on the slip, and not what was taken off", () => {
+    const [step] = nextSteps(facts({ lines: [...line("noted"), ...second("withdrawn")] }));
+    expect(step).toMatchObject({ code: "next.submit", parameters: { specimens: 1 } });
   });
 });
 
@@ -70,7 +87,26 @@ describe("a request", () => {
       ["bar", "next.barred", "removeSpecimen"],
       ["attend", "next.attend", null],
       ["attend", "next.word-of-office", "decideLoan"],
-      ["clear", "next.decide", "decideLoan"],
+      ["clear", "next.decline", "decideLoan"],
+    ]);
+  });
+  test("can be accepted only once every word is there, nothing is barred and nothing was added", () => {
+    const asked = { state: "requested", lines: line("requested") } as const;
+    const lastOf = (said: Partial<StepFacts>) => codes({ ...asked, ...said }).at(-1)?.[1];
+    expect(lastOf({ findings: [tight] })).toBe("next.decide");
+    expect(lastOf({ findings: [withdrawn] })).toBe("next.decline");
+    const needed = { officesNeeded: ["conservator", "curator"] } as const;
+    expect(lastOf(needed)).toBe("next.decline");
+    expect(lastOf({ ...needed, officesAccepted: ["conservator"] })).toBe("next.decide");
+  });
+  test("is decided by the curator, whoever else may speak", () => {
+    const [step] = nextSteps(facts({ state: "requested", lines: line("requested") }));
+    expect(step).toMatchObject({ code: "next.decide", parameters: { office: "curator" } });
+  });
+  test("to which something was noted later is submitted again before it can be accepted", () => {
+    expect(codes({ state: "requested", lines: [...line("requested"), ...second("noted")] })).toEqual([
+      ["attend", "next.submit-added", "submitRequest"],
+      ["clear", "next.decline", "decideLoan"],
     ]);
   });
 });
@@ -89,6 +125,17 @@ describe("an accepted loan", () => {
         agreement: { version: 1, signedByLender: true, signedByBorrower: false },
       }),
     ).toEqual([["attend", "next.sign", "signAgreement"]]);
+  });
+  test("is neither drawn up nor signed while a specimen is barred", () => {
+    const barred = {
+      state: "accepted",
+      lines: line("accepted"),
+      hasCover: true,
+      findings: [withdrawn],
+    } as const;
+    expect(codes(barred)).toEqual([["bar", "next.barred", "removeSpecimen"]]);
+    const agreement = { version: 1, signedByLender: false, signedByBorrower: false };
+    expect(codes({ ...barred, agreement })).toEqual([["bar", "next.barred", "removeSpecimen"]]);
   });
 });
 
@@ -113,11 +160,39 @@ describe("an agreed loan", () => {
       }),
     ).toEqual([["clear", "next.dispatch", "dispatchLoan"]]);
   });
+  test("lets out what is packed, and counts nothing that was taken off", () => {
+    const [step] = nextSteps(
+      facts({
+        state: "preparing",
+        lines: [...line("packed"), ...second("withdrawn")],
+        gates: [{ gate: "signed", holds: true, facts: [] }],
+      }),
+    );
+    expect(step?.parameters).toEqual({ specimens: 1 });
+  });
+  test.each([
+    ["signed", "gate.other-schedule", {}, "drawUpAgreement"],
+    ["signed", "gate.not-signed", {}, "signAgreement"],
+    ["cover", "gate.cost-not-known", {}, "reviseSpecimen"],
+    ["cover", "gate.several-currencies", {}, "reviseSpecimen"],
+    ["cover", "gate.cover-no-cover", {}, "recordCover"],
+    ["condition", "gate.grade-not-signed-off", { office: "conservator" }, "decideLoan"],
+    ["condition", "gate.no-check-out", {}, "recordCheck"],
+    ["permits", "gate.finding", { fact: "permits.display-licence-missing" }, "keepVenue"],
+    ["permits", "gate.finding", { fact: "permits.species-paper-days" }, "recordPermit"],
+    ["nothing barred", "gate.finding", { fact: "consent.transit-refused" }, "planStage"],
+    ["nothing barred", "gate.finding", { fact: "consent.withdrawn" }, "removeSpecimen"],
+    ["crates", "gate.not-sealed", {}, "sealCrate"],
+  ] as const)("that fails at %s by %s (%o) offers %s", (gate, code, parameters, act) => {
+    const gates = [{ gate, holds: false, facts: [{ code, parameters }] }];
+    const [step] = nextSteps(facts({ state: "preparing", lines: line("packed"), gates }));
+    expect(step).toMatchObject({ outcome: "bar", code: "next.gate", action: act, parameters });
+  });
 });
 
 describe("a loan that is away", () => {
   test("rests until the moment of its crate, then is opened", () => {
-    const resting = [{ crate: "L 1/1", notBefore: "2027-03-10T10:00:00.000Z" }];
+    const resting = [{ crate: "L 1/1", notBefore: "2027-03-10T10:00:00.000Z", specimenIds: [id] }];
     expect(codes({ state: "at venue", lines: line("resting at venue"), resting })[0]).toEqual([
       "attend",
       "next.rest",
@@ -142,11 +217,44 @@ describe("a loan that is away", () => {
       "sendHome",
     ]);
   });
-  test("names what is missing", () => {
-    expect(codes({ state: "travelling home", lines: line("missing") })[0]).toEqual([
-      "bar",
-      "next.missing",
-      "countReturn",
+  test("of which all that is left is missing waits for no crate", () => {
+    expect(codes({ state: "travelling home", lines: line("missing") })).toEqual([
+      ["bar", "next.missing", "countReturn"],
+    ]);
+    expect(codes({ state: "travelling home", lines: [...line("missing"), ...second("checked in")] })).toEqual(
+      [["bar", "next.missing", "countReturn"]],
+    );
+  });
+  test("of which one is missing has what is home checked, and receives nothing", () => {
+    const lines = [...line("missing"), ...second("resting at home")];
+    expect(codes({ state: "travelling home", lines })).toEqual([
+      ["bar", "next.missing", "countReturn"],
+      ["attend", "next.check-home", "recordCheck"],
+    ]);
+  });
+  test("receives what is on its way, and counts what rests at home already", () => {
+    const lines = [...line("travelling home"), ...second("resting at home")];
+    const resting = [{ crate: "L 1/2", notBefore: null, specimenIds: [other] }];
+    expect(codes({ state: "travelling home", lines, resting })).toEqual([
+      ["clear", "next.receive-home", "receiveHome"],
+      ["clear", "next.count", "countReturn"],
+    ]);
+  });
+  test("receives the rest while a first crate is opened at the venue", () => {
+    const lines = [...line("travelling out"), ...second("resting at venue")];
+    const resting = [{ crate: "L 1/2", notBefore: null, specimenIds: [other] }];
+    expect(codes({ state: "travelling out", lines, resting })).toEqual([
+      ["clear", "next.receive", "receiveLoan"],
+      ["clear", "next.open", "openCrate"],
+      ["clear", "next.send-home", "sendHome"],
+    ]);
+  });
+  test("does not open at the venue what rests at home", () => {
+    const lines = [...line("at venue"), ...second("resting at home")];
+    const resting = [{ crate: "L 1/2", notBefore: null, specimenIds: [other] }];
+    expect(codes({ state: "at venue", lines, resting }).map(([, code]) => code)).toEqual([
+      "next.send-home",
+      "next.count",
     ]);
   });
 });
@@ -158,6 +266,10 @@ describe("a loan that is home", () => {
     ]);
     expect(codes({ state: "home, to be checked", lines: line("resting at home", true) })).toEqual([
       ["clear", "next.check-in", "checkIn"],
+    ]);
+    const resting = [{ crate: "L 1/1", notBefore: null, specimenIds: [id] }];
+    expect(codes({ state: "home, to be checked", lines: line("resting at home"), resting })).toEqual([
+      ["clear", "next.count", "countReturn"],
     ]);
     expect(codes({ state: "checked in", lines: line("checked in") })).toEqual([
       ["clear", "next.close", "closeLoan"],

@@ -72,7 +72,7 @@ describe("the loan's file", () => {
       code: "next.barred",
       parameters: { specimen: specimen.accessionNumber, fact: "consent.not-asked" },
     });
-    expect(nextSteps.at(-1)).toMatchObject({ outcome: "clear", code: "next.decide" });
+    expect(nextSteps.at(-1)).toMatchObject({ outcome: "clear", code: "next.decline" });
   });
 
   test("is read with as many statements for forty specimens as for one", async () => {

@@ -1,8 +1,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { RequestDraft } from "#lib/loans/inputs.ts";
-import { audiences, displayStyles, plannedPictures, purposes, teachingUses } from "#lib/loans/schema.ts";
 import {
+  audiences,
+  displayStyles,
+  plannedActivities,
+  plannedPictures,
+  purposes,
+  teachingUses,
+} from "#lib/loans/schema.ts";
+import {
+  conservatorWord,
   currentDecisions,
   oversightWord,
   toColumns,
@@ -22,6 +30,7 @@ const anyDraft: fc.Arbitrary<RequestDraft> = fc
     paidAdmission: fc.boolean(),
     displayStyle: fc.constantFrom(...displayStyles),
     pictures: fc.uniqueArray(fc.constantFrom(...plannedPictures)),
+    activities: fc.uniqueArray(fc.constantFrom(...plannedActivities)),
     startsOn: anyDay,
     endsOn: anyDay,
     contactName: anyText(120),
@@ -107,4 +116,13 @@ test("the oversight body's last word counts, where it accepts", () => {
   expect(oversightWord([yes], submitted)).toEqual({ reference: "OB 4", decidedOn: "2027-01-11" });
   expect(oversightWord([yes, no], submitted)).toBeNull();
   expect(oversightWord([decision("oversight body", "accept", "2027-01-09")], submitted)).toBeNull();
+});
+
+test("the conservator's last word counts, where it accepts, with its conditions", () => {
+  const yes = { ...decision("conservator", "accept", "2027-01-11"), conditions: "On its side." };
+  const no = decision("conservator", "decline", "2027-01-12");
+  expect(conservatorWord([yes], submitted)).toEqual({ decidedOn: "2027-01-11", conditions: "On its side." });
+  expect(conservatorWord([yes, no], submitted)).toBeNull();
+  expect(conservatorWord([decision("conservator", "accept", "2027-01-09")], submitted)).toBeNull();
+  expect(conservatorWord([decision("curator", "accept", "2027-01-11")], submitted)).toBeNull();
 });

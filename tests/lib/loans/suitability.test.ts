@@ -164,6 +164,32 @@ test.each([
   expect(officesNeeded(judgeSuitability(aRequestFact(), [subject]))).toEqual(offices);
 });
 
+const poor = aSpecimenCase({
+  latestCheck: {
+    findings: [
+      {
+        markId: "01920000-0000-4000-8000-000000000201",
+        term: "structure.crack",
+        place: "upper third",
+        severity: "moderate",
+        activity: "stable",
+        note: "",
+      },
+    ],
+    verdict: { fitToShow: true, fitToHandle: true, fitToTravel: true },
+    checkedOn: "2026-10-01",
+  },
+});
+
+test("a poor condition asks for the conservator, before and after it was signed off", () => {
+  const conservator = { decidedOn: "2026-11-20", conditions: "" };
+  for (const request of [aRequestFact(), aRequestFact({ conservator })])
+    expect(officesNeeded(judgeSuitability(request, [poor]))).toEqual(["conservator", "curator"]);
+  expect(officesNeeded(judgeSuitability(aRequestFact({ conservator }), [aSpecimenCase()]))).toEqual([
+    "curator",
+  ]);
+});
+
 test("bars are the findings that bar", () => {
   const findings = judgeSuitability(aRequestFact({ teachingUse: "handling" }), [
     aSpecimenCase({ specimen: { use: "viewing only" } }),

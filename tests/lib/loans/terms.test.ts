@@ -1,52 +1,17 @@
 import { describe, expect, test } from "vitest";
-import {
-  agreementTerms,
-  dayWords,
-  moneyWords,
-  saysTheSame,
-  type TermsFacts,
-  type TermsSubject,
-} from "#lib/loans/terms.ts";
+import { agreementTerms, dayWords, moneyWords } from "#lib/loans/terms.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
-import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
+import type { PermitInput } from "#lib/provenance/schema.ts";
+import { termsFacts as facts, aTermsSubject as subject } from "#tests/lib/loans/terms-facts.ts";
+import { aRequestFact, aSpecimenCase } from "#tests/support/loan-cases.ts";
 
-const party = {
-  name: "Centre",
-  address: "Fjord road 1",
-  city: "Port Selwyn",
-  countryCode: "NO",
-  email: "a@b.example",
-  phone: "+47 1",
-};
-const subject = (said: Parameters<typeof aSpecimenCase>[0] = {}): TermsSubject => ({
-  ...aSpecimenCase(said),
-  latinTitle: "membrum superius",
-  series: null,
-  condition: { checkedOn: "2027-02-10", grade: "A" },
-});
-const facts = (said: Partial<TermsFacts> = {}): TermsFacts => ({
-  request: aRequestFact(),
-  loan: { number: "L 2026-031", title: "Winter course", version: 1, drawnUpOn: "2027-01-10" },
-  lender: party,
-  borrower: {
-    ...party,
-    name: "Faculty",
-    contactName: "A. Lecturer",
-    contactEmail: "l@b.example",
-    contactPhone: "+47 2",
-  },
-  subjects: [subject()],
-  certificates: [],
-  crates: [],
-  stages: [],
-  conditions: [],
-  ...said,
-});
+const clausesOf = (said: Parameters<typeof facts>[0]) =>
+  new Map(agreementTerms(facts(said)).clauses.map(({ id, text }) => [id, text]));
 
 test("the terms name parties, term, venue, schedule, limits and clauses", () => {
   const terms = agreementTerms(facts());
   expect(terms).toMatchObject({
-    format: "loan-agreement-1",
+    format: "loan-agreement-2",
     lender: { name: "Centre" },
     borrower: { name: "Faculty", contactName: "A. Lecturer" },
     term: { startsOn: "2027-03-01", returnBy: "2027-07-01" },
@@ -64,6 +29,35 @@ test("the terms name parties, term, venue, schedule, limits and clauses", () => 
   ]);
   expect(terms.clauses.length).toBeGreaterThan(30);
   expect(JSON.stringify(terms.clauses)).toContain("12,000.00 EUR");
+});
+
+test("hazards, restrictions and stages are codes, figures and days", () => {
+  const [consent] = aSpecimenCase().provenance.consents;
+  if (!consent) throw new RangeError("no consent");
+  const { schedule, stages } = agreementTerms(
+    facts({
+      subjects: [
+        subject({
+          specimen: { hazards: [{ substance: "formaldehyde", percent: 4, note: "In the fluid" }] },
+          provenance: { ...aSpecimenCase().provenance, consents: [{ ...consent, validUntil: "2030-01-01" }] },
+        }),
+      ],
+      stages: [
+        {
+          direction: "out",
+          carrier: "Careful carriers",
+          through: ["DK"],
+          departsOn: "2027-02-26",
+          arrivesOn: "2027-03-01",
+        },
+      ],
+    }),
+  );
+  expect(schedule[0]?.hazards).toEqual([{ substance: "formaldehyde", percent: 4 }]);
+  expect(schedule[0]?.restrictions).toEqual([
+    { code: "restriction.consent-ends", parameters: { endsOn: "2030-01-01" } },
+  ]);
+  expect(stages).toMatchObject([{ through: ["DK"] }]);
 });
 
 test("the limits of the schedule are the warning bands of the preparation", () => {
@@ -95,30 +89,77 @@ test("the terms hold no donor, whatever provenance knows", () => {
   }
 });
 
-describe("freezing", () => {
-  test("the same facts give the same text and hash", () => {
-    const [first, second] = [agreementTerms(facts()), agreementTerms(facts())].map(canonicalText);
-    expect(first).toBe(second);
-    expect(sha256Hex(first ?? "")).toMatch(/^[0-9a-f]{64}$/);
+test("the same facts give the same text and hash", () => {
+  const [first, second] = [agreementTerms(facts()), agreementTerms(facts())].map(canonicalText);
+  expect(first).toBe(second);
+  expect(sha256Hex(first ?? "")).toMatch(/^[0-9a-f]{64}$/);
+});
+
+describe("sampling, casting and scanning", () => {
+  const permission = (kind: PermitInput["kind"]): PermitInput => ({
+    kind,
+    number: `P ${kind}`,
+    authority: "The lender",
+    territories: [],
+    validFrom: null,
+    validUntil: "2028-01-01",
   });
-  test("terms read back from their text say the same; another version or date changes nothing of it", () => {
-    const terms = agreementTerms(facts());
-    expect(saysTheSame(JSON.parse(canonicalText(terms)), terms)).toBe(true);
-    expect(
-      saysTheSame(
-        agreementTerms(facts({ loan: { ...terms.loan, version: 2, drawnUpOn: "2027-01-20" } })),
-        terms,
-      ),
-    ).toBe(true);
+  const permitted = (...kinds: PermitInput["kind"][]) =>
+    subject({ provenance: { ...aSpecimenCase().provenance, permits: kinds.map(permission) } });
+  const request = aRequestFact({ activities: ["sampling", "casting and scanning"] });
+
+  test("are allowed where every specimen allows them, and the clauses say so", () => {
+    const subjects = [permitted("sampling", "casting and scanning"), permitted("sampling")];
+    expect(agreementTerms(facts({ request, subjects })).purpose.activities).toEqual(["sampling"]);
+    const clauses = clausesOf({ request, subjects });
+    expect(clauses.get("activities")).toContain("every specimen of the schedule: sampling.");
+    expect(clauses.has("sampling")).toBe(false);
+    expect(clauses.get("genetic-analysis")).toContain("no genetic analysis");
   });
-  test("another specimen, day or venue is another agreement", () => {
-    const terms = agreementTerms(facts());
-    for (const other of [
-      facts({ subjects: [subject(), subject({ specimen: { accessionNumber: "AN 9" } })] }),
-      facts({ request: aRequestFact({ endsOn: "2027-07-02" }) }),
-      facts({ request: aRequestFact({ venue: aVenueFact({ name: "Hall 3" }) }) }),
-    ])
-      expect(saysTheSame(agreementTerms(other), terms)).toBe(false);
+
+  test("are not allowed without a permission or without a plan", () => {
+    for (const said of [
+      { request, subjects: [permitted()] },
+      { request: aRequestFact(), subjects: [permitted("sampling")] },
+    ]) {
+      expect(agreementTerms(facts(said)).purpose.activities).toEqual([]);
+      const clauses = clausesOf(said);
+      expect(clauses.get("sampling")).toContain("No tissue");
+      expect(clauses.has("activities")).toBe(false);
+      expect(clauses.has("genetic-analysis")).toBe(false);
+    }
+  });
+});
+
+describe("the clauses say", () => {
+  const cost = aSpecimenCase().specimen.replacementCost;
+  if (!cost) throw new RangeError("no cost");
+  const worth = (...costs: (typeof cost | null)[]) => ({
+    subjects: costs.map((replacementCost) => subject({ specimen: { replacementCost } })),
+  });
+
+  test.each([
+    ["the sum", worth(cost, cost), "in all 24,000.00 EUR."],
+    ["a least sum where a cost is not known", worth(cost, null), "in all at least 12,000.00 EUR."],
+    [
+      "no sum of several currencies",
+      worth(cost, { ...cost, currency: "NOK" }),
+      "in all what its rows come to.",
+    ],
+  ])("of the replacement costs %s", (_what, said, words) => {
+    expect(clausesOf(said).get("replacement-cost")).toContain(words);
+  });
+
+  test("to whom it is shown, and which pictures are allowed", () => {
+    const request = aRequestFact({
+      purpose: "exhibition",
+      audience: "general public",
+      pictures: ["internal", "press"],
+    });
+    const clauses = clausesOf({ request });
+    expect(clauses.get("purpose")).toContain("They are shown to the general public, without charge");
+    expect(clauses.get("pictures")).toContain("Allowed are: for internal use, for the press.");
+    expect(clausesOf({}).get("pictures")).toContain("Allowed are: none.");
   });
 });
 

@@ -5,10 +5,19 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { english } from "#app/_words/en.ts";
 import { hasSentence } from "#app/_words/sentences.ts";
+import { severities } from "#lib/condition/schema.ts";
 import { gapReasons } from "#lib/loans/cover-gaps.ts";
-import type { RequestFacts } from "#lib/loans/rules/case.ts";
-import { audiences, displayStyles, plannedPictures, purposes, teachingUses } from "#lib/loans/schema.ts";
+import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
+import {
+  audiences,
+  displayStyles,
+  plannedActivities,
+  plannedPictures,
+  purposes,
+  teachingUses,
+} from "#lib/loans/schema.ts";
 import { judgeSuitability } from "#lib/loans/suitability.ts";
+import type { PermitInput } from "#lib/provenance/schema.ts";
 import { anyConsent } from "#tests/support/consents.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
 
@@ -72,10 +81,39 @@ const anyRequest: fc.Arbitrary<RequestFacts> = fc
     paidAdmission: fc.boolean(),
     displayStyle: fc.constantFrom(...displayStyles),
     pictures: fc.uniqueArray(fc.constantFrom(...plannedPictures)),
+    activities: fc.uniqueArray(fc.constantFrom(...plannedActivities)),
+    through: fc.uniqueArray(fc.constantFrom("DE", "PL", "CZ")),
+    conservator: fc.constantFrom(null, { decidedOn: "2026-11-20", conditions: "" }),
     venue: anyVenue,
     statedCover: fc.constantFrom(null, { minor: 100, currency: "EUR" }, { minor: 100, currency: "NOK" }),
   })
   .map((said) => aRequestFact(said));
+
+const anyPermission: fc.Arbitrary<PermitInput> = fc.record({
+  kind: fc.constantFrom(...plannedActivities),
+  number: fc.constant("W 4"),
+  authority: fc.constant("The centre"),
+  territories: fc.constantFrom([], ["NO"], ["SE"]),
+  validFrom: fc.constantFrom(null, "2026-01-01"),
+  validUntil: fc.constantFrom(null, "2027-01-01", "2027-12-31"),
+});
+
+const anyCheck: fc.Arbitrary<SpecimenCase["latestCheck"]> = fc
+  .constantFrom(...severities)
+  .map((severity) => ({
+    findings: [
+      {
+        markId: "01920000-0000-4000-8000-000000000201",
+        term: "structure.crack" as const,
+        place: "upper third",
+        severity,
+        activity: "stable" as const,
+        note: "",
+      },
+    ],
+    verdict: { fitToShow: true, fitToHandle: true, fitToTravel: true },
+    checkedOn: "2026-10-01",
+  }));
 
 test("whatever is found can be said, with nothing left open but what is not known", () => {
   fc.assert(
@@ -83,7 +121,9 @@ test("whatever is found can be said, with nothing left open but what is not know
       anyRequest,
       fc.array(anyConsent, { maxLength: 2 }),
       fc.boolean(),
-      (request, consents, human) => {
+      fc.array(anyPermission, { maxLength: 2 }),
+      anyCheck,
+      (request, consents, human, permits, latestCheck) => {
         const subject = aSpecimenCase({
           specimen: human
             ? {}
@@ -93,7 +133,8 @@ test("whatever is found can be said, with nothing left open but what is not know
                 preparation: "fluid-preserved",
                 fluidName: "ethanol",
               },
-          provenance: { ...aSpecimenCase().provenance, consents: human ? consents : [] },
+          provenance: { ...aSpecimenCase().provenance, consents: human ? consents : [], permits },
+          latestCheck,
         });
         for (const { fact, wayOut, parameters } of judgeSuitability(request, [subject])) {
           expect(hasSentence(fact), fact).toBe(true);

@@ -1,5 +1,6 @@
 /** Agreements for tests of papers: real terms of any number of specimens, drawn up as the office draws them up. */
-import { type AgreementTerms, agreementTerms, type TermsCrate, type TermsSubject } from "#lib/loans/terms.ts";
+import type { AgreementTerms, TermsCrate } from "#lib/loans/frozen-terms.ts";
+import { agreementTerms, type TermsSubject } from "#lib/loans/terms.ts";
 import type { PaperSignature } from "#lib/papers/agreement-document.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { aConsentFact, allScopes } from "#tests/support/consents.ts";
@@ -10,7 +11,9 @@ export const manyLetters = "Čeněk Łuczak ≥ 18 °C µ Ω Ж";
 
 type Said = NonNullable<Parameters<typeof aSpecimenCase>[0]>;
 
-const kinds: (Said["specimen"] & { latinTitle: string })[] = [
+type Kind = Said["specimen"] & { latinTitle: string };
+
+const kinds: Kind[] = [
   {
     title: "Upper limb, brachial plexus and axillary vessels",
     latinTitle: "Plexus brachialis",
@@ -72,8 +75,76 @@ const kinds: (Said["specimen"] & { latinTitle: string })[] = [
   },
 ];
 
-function subject(index: number): TermsSubject {
-  const { latinTitle, ...specimen } = kinds[index % kinds.length] ?? { latinTitle: "" };
+/** Sheets of one series, as a course borrows them: all alike but for what they cut. */
+const sheets: Kind[] = [
+  ["Sheet at the arch of the aorta", "Sectio transversalis, arcus aortae"],
+  ["Sheet at the bifurcation of the trachea", "Sectio transversalis, bifurcatio tracheae"],
+  ["Sheet at the aortic valve", "Sectio transversalis, valva aortae"],
+  ["Sheet at the dome of the liver", "Sectio transversalis, hepar"],
+].map(([title = "", latinTitle = ""], index) => ({
+  title,
+  latinTitle,
+  kind: "sheet",
+  preparation: "epoxy sheet",
+  use: "handling",
+  size: { lengthMm: 420 + 6 * index, widthMm: 300, heightMm: 4 },
+  massKg: 0.62 + 0.045 * index,
+  replacementCost: {
+    minor: 140_000,
+    currency: "EUR",
+    basis: "preparation cost",
+    statedOn: "2026-05-01",
+    statedBy: "Collection manager",
+  },
+}));
+
+const wholeBody: Kind = {
+  title: "Whole body, standing, muscles and great vessels",
+  latinTitle: "Corpus humanum, musculi et vasa magna",
+  kind: "whole body",
+  use: "viewing only",
+  size: { lengthMm: 620, widthMm: 480, heightMm: 1720 },
+  mountedSize: { lengthMm: 760, widthMm: 760, heightMm: 1860 },
+  massKg: 41,
+  mountedMassKg: 86,
+  components: [
+    { name: "steel plinth", count: 1, detachable: true },
+    { name: "linen veil", count: 1, detachable: true },
+    { name: "sternum with rib cartilages", count: 1, detachable: true },
+    { name: "left forearm, by a pin", count: 1, detachable: true },
+  ],
+  replacementCost: {
+    minor: 9_600_000,
+    currency: "EUR",
+    basis: "preparation cost",
+    statedOn: "2026-01-09",
+    statedBy: "Collection manager",
+  },
+};
+
+const jars: Kind[] = [
+  ["Heart of a newborn", "Cor neonati", "ethanol", 70],
+  ["Larynx, opened from behind", "Larynx", "formaldehyde solution", 4],
+  ["Kidney with horseshoe form", "Ren arcuatus", "ethanol", 60],
+  ["Stomach with ulcer", "Gaster", "glycerol", null],
+].map(([title, latinTitle, fluidName, fluidPercent], index) => ({
+  title: String(title),
+  latinTitle: String(latinTitle),
+  kind: "fluid-preserved specimen",
+  preparation: "fluid-preserved",
+  fluidName: fluidName as "ethanol",
+  fluidPercent: fluidPercent as number | null,
+  use: "viewing only",
+  light: "sensitive",
+  size: { lengthMm: 140 + 20 * index, widthMm: 140, heightMm: 220 + 30 * index },
+  massKg: 2.4 + 0.35 * index,
+  hazards: [
+    { substance: index === 1 ? "formaldehyde" : "alcohol", percent: fluidPercent as number | null, note: "" },
+  ],
+}));
+
+function subject(index: number, of: readonly Kind[] = kinds): TermsSubject {
+  const { latinTitle, ...specimen } = of[index % of.length] ?? { latinTitle: "" };
   const isHuman = specimen.human ?? true;
   const consent = aConsentFact(
     index % 3 === 0
@@ -122,8 +193,49 @@ const crate = (index: number, subjects: readonly TermsSubject[]): TermsCrate => 
   contents: subjects.map(({ specimen }) => specimen.accessionNumber),
 });
 
-export function someTerms(count: number, said: { title?: string; place?: string } = {}): AgreementTerms {
-  const subjects = Array.from({ length: count }, (_none, index) => subject(index));
+type Asked = { title?: string; place?: string };
+
+export function someTerms(count: number, said: Asked = {}): AgreementTerms {
+  return termsOf(
+    Array.from({ length: count }, (_none, index) => subject(index)),
+    said,
+  );
+}
+
+/** A large loan of sheets of one series, all with one set of limits. */
+export function sheetTerms(count: number): AgreementTerms {
+  return termsOf(
+    Array.from({ length: count }, (_none, index) => subject(index, sheets)),
+    { title: "Sectional anatomy of the trunk" },
+  );
+}
+
+/** A whole body among jars, under limits of a house that give the two no air in common. */
+export function conflictingTerms(): AgreementTerms {
+  const terms = termsOf(
+    Array.from({ length: 5 }, (_none, index) => subject(index, [wholeBody, ...jars])),
+    { title: "The body in rooms" },
+  );
+  const [body, ...others] = terms.schedule.map((row) => row.accessionNumber);
+  const { limits, sources } = terms.groupLimits;
+  const conflicts = others.flatMap((needsAtLeast): AgreementTerms["groupLimits"]["conflicts"] => [
+    {
+      quantity: "temperatureC",
+      needsAtLeast: body ?? "",
+      atLeast: 21,
+      allowsAtMost: needsAtLeast,
+      atMost: 20,
+    },
+    { quantity: "humidity", needsAtLeast, atLeast: 0.55, allowsAtMost: body ?? "", atMost: 0.525 },
+  ]);
+  return {
+    ...terms,
+    groupLimits: { limits: { ...limits, temperatureC: null, humidity: null }, conflicts, sources },
+  };
+}
+
+function termsOf(subjects: readonly TermsSubject[], said: Asked): AgreementTerms {
+  const count = subjects.length;
   const crates = Array.from({ length: Math.ceil(count / 6) }, (_none, index) =>
     crate(index, subjects.slice(index * 6, index * 6 + 6)),
   );
@@ -168,8 +280,20 @@ export function someTerms(count: number, said: { title?: string; place?: string 
     ],
     crates,
     stages: [
-      { direction: "out", carrier: "Careful carriers", departsOn: "2027-02-26", arrivesOn: "2027-03-01" },
-      { direction: "home", carrier: "Careful carriers", departsOn: "2027-07-01", arrivesOn: "2027-07-04" },
+      {
+        direction: "out",
+        carrier: "Careful carriers",
+        through: ["SE", "DK"],
+        departsOn: "2027-02-26",
+        arrivesOn: "2027-03-01",
+      },
+      {
+        direction: "home",
+        carrier: "Careful carriers",
+        through: [],
+        departsOn: "2027-07-01",
+        arrivesOn: "2027-07-04",
+      },
     ],
     conditions: [
       {

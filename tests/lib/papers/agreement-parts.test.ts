@@ -36,13 +36,21 @@ describe("the loan", () => {
     for (const fact of [
       "Teaching by viewing, for enrolled students.",
       "Without charge.",
-      "For internal use.",
+      "Pictures allowed\nFor internal use.",
+      "Sampling, casting and scanning\nNone.",
       "Hall 2\nQuay 4, Port Selwyn\nIreland",
       "1 March 2027.",
       "1 July 2027: the specimens have left the venue by this day.",
       "14 days before delivery and 14 days after the return",
     ])
       expect(text).toContain(fact);
+  });
+
+  test("names what may be done with every specimen", () => {
+    const purpose = { ...terms.purpose, activities: ["sampling", "casting and scanning"] };
+    expect(textOfBlocks(loanBlocks({ ...terms, purpose }, words))).toContain(
+      "Sampling, casting and scanning\nSampling; casting and scanning.",
+    );
   });
 
   test("is said otherwise for an exhibition with paid admission and no pictures", () => {
@@ -72,8 +80,15 @@ describe("packing and transport", () => {
     expect(text).toContain(
       "C-01\tdouble case\nAN 2004.0100, AN 2005.0101\t1,180\t640\t560\t38.4\tTwo persons lift it.\nThis side up.",
     );
+    expect(text).toContain("Out\tCareful carriers\tSweden and Denmark\t26 February 2027\t1 March 2027");
+    expect(text).toContain("Home\tCareful carriers\t–\t1 July 2027\t4 July 2027");
+  });
+
+  test("say nothing of countries between where no stage crosses one", () => {
+    const stages = terms.stages.map((stage) => ({ ...stage, through: [] }));
+    const text = textOfBlocks(transportBlocks({ ...terms, stages }, words));
+    expect(text).not.toContain("Through");
     expect(text).toContain("Out\tCareful carriers\t26 February 2027\t1 March 2027");
-    expect(text).toContain("Home\tCareful carriers\t1 July 2027\t4 July 2027");
   });
 
   test("say when nothing is planned yet", () => {

@@ -16,6 +16,7 @@ test.each([
   ["a country", write.country("IE"), "Ireland"],
   ["what is no country's code as it is", write.country("Éire"), "Éire"],
   ["a list", write.list(["a", "b", "c"]), "a, b and c"],
+  ["a list after a not", write.either(["a", "b", "c"]), "a, b or c"],
   ["one day", write.days(1), "1 day"],
   ["several days", write.days(14), "14 days"],
 ])("writes %s", (_name, written, expected) => {

@@ -190,6 +190,20 @@ test("a heading is never the last line of a page", () => {
   }
 });
 
+test("a short meaning is not divided, so that it stands beside its term", () => {
+  for (let filled = 30; filled < 60; filled += 1) {
+    const pages = bodyLines(...Array.from({ length: filled }, (): Block => ({ kind: "note", text: "x" })), {
+      kind: "definitions",
+      rows: [
+        { term: "Venue", paragraphs: ["Hall 2", "Quay 4", "Port Selwyn", "Norway"] },
+        { term: "Manner", paragraphs: [long] },
+      ],
+    });
+    const ofVenue = pages.find((lines) => lines.includes("Venue Hall 2")) ?? [];
+    expect(ofVenue).toEqual(expect.arrayContaining(["Quay 4", "Port Selwyn", "Norway"]));
+  }
+});
+
 test("what is to stay together does", () => {
   for (let filled = 30; filled < 60; filled += 1) {
     const pages = bodyLines(...Array.from({ length: filled }, (): Block => ({ kind: "note", text: "x" })), {

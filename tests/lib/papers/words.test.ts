@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { paperLanguages, paperWordsIn } from "#lib/papers/languages.ts";
-import { fill, say } from "#lib/papers/words.ts";
+import { capital, fill, say } from "#lib/papers/words.ts";
 
 test("names in a sentence are filled, and none is forgotten", () => {
   expect(fill("Version {version} of {day}", { version: 2, day: "1 May" })).toBe("Version 2 of 1 May");
@@ -11,6 +11,11 @@ test("a code without a word is printed as it is", () => {
   expect(say({ teaching: "Teaching" }, "teaching")).toBe("Teaching");
   expect(say({ teaching: "Teaching" }, "healing")).toBe("healing");
   expect(say({}, "constructor")).toBe("constructor");
+});
+
+test("the first word of a sentence has a capital, and the rest stays", () => {
+  expect(capital("émigré Č")).toBe("Émigré Č");
+  expect(capital("")).toBe("");
 });
 
 describe.each(paperLanguages)("the words in %s", (language) => {

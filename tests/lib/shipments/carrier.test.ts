@@ -129,6 +129,7 @@ describe("a stage", () => {
       direction: "home",
       carrier: "Gentle Freight",
       carrierEmail: "",
+      through: [],
       vehicle: "",
       departsOn: addDays(today(), 60),
       arrivesOn: addDays(today(), 62),

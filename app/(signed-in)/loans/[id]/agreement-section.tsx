@@ -7,7 +7,7 @@ import { StateMark } from "#app/_parts/state-mark.tsx";
 import { agreementWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { formatMoment } from "#app/_words/format.ts";
-import { drawUp } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { drawUp, sign } from "#app/(signed-in)/loans/[id]/actions.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { SignForm } from "#app/(signed-in)/loans/[id]/sign-form.tsx";
 import type { AgreementSheet, LoanSheet } from "#lib/loans/queries.ts";
@@ -83,7 +83,12 @@ export function AgreementSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
       {newest && <Version loanId={loan.id} agreement={newest} newest />}
       {maySign && (
         <div className={`no-print ${styles.block}`}>
-          <SignForm loanId={loan.id} agreement={newest} party={words.parties[party]} who={viewer.name} />
+          <SignForm
+            action={sign.bind(null, loan.id, newest.id, newest.sha256)}
+            agreement={{ version: newest.version, sha256: newest.sha256 }}
+            party={words.parties[party]}
+            who={viewer.name}
+          />
         </div>
       )}
       {mayDraw && (

@@ -1,12 +1,11 @@
 /** Crates that arrive: each is looked at, the air is measured; later one is opened and what is in it counted. */
 "use client";
 
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { ChoiceField } from "#app/_parts/choice-field.tsx";
 import { FieldGrid, FormActions, TextAreaField, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
-import { openAndCount, receive } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
 
 const yesOrNo = [
@@ -18,17 +17,17 @@ const sealAnswers = [...yesOrNo, ["", words.notLooked]] as const;
 export type CrateAtDoor = { id: string; code: string; holds: string; sealNumber: string | null };
 
 export function ReceiveForm({
-  loanId,
+  action,
   direction,
   crates,
 }: {
-  loanId: string;
+  action: FormAction;
   direction: Direction;
   crates: readonly CrateAtDoor[];
 }) {
   const label = direction === "out" ? words.receiveTitle : words.receiveHomeTitle;
   return (
-    <ActionForm action={receive.bind(null, loanId, direction)} label={label}>
+    <ActionForm action={action} label={label}>
       {(state, pending) => (
         <>
           <h3>{label}</h3>
@@ -155,17 +154,17 @@ export function CountFields({
 }
 
 export function OpenCrateForm({
-  loanId,
+  action,
   crate,
   specimens,
 }: {
-  loanId: string;
-  crate: { id: string; code: string };
+  action: FormAction;
+  crate: { code: string };
   specimens: readonly Counted[];
 }) {
   const label = words.open(crate.code);
   return (
-    <ActionForm action={openAndCount.bind(null, loanId, crate.id)} label={label}>
+    <ActionForm action={action} label={label}>
       {(state, pending) => (
         <>
           <h3>{label}</h3>

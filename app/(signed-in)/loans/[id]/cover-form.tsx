@@ -1,18 +1,17 @@
 /** A certificate of cover as it stands on the paper: how much, from when to when, where, on the road or not. */
 "use client";
 
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { CheckField, FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { fieldWords } from "#app/_words/en/fields.ts";
 import { coverWords as words } from "#app/_words/en/loan-acts.ts";
-import { saveCover } from "#app/(signed-in)/loans/[id]/actions.ts";
 
-export function CoverForm({ loanId, currency }: { loanId: string; currency: string }) {
+export function CoverForm({ action, currency }: { action: FormAction; currency: string }) {
   return (
     <details>
       <summary>{words.record}</summary>
-      <ActionForm action={saveCover.bind(null, loanId)} label={words.record}>
+      <ActionForm action={action} label={words.record}>
         {(state, pending) => (
           <>
             <FieldGrid>

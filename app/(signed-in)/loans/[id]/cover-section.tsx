@@ -7,6 +7,7 @@ import { coverWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { formatMoney } from "#app/_words/format.ts";
 import { sentence } from "#app/_words/sentences.ts";
+import { saveCover } from "#app/(signed-in)/loans/[id]/actions.ts";
 import { CoverForm } from "#app/(signed-in)/loans/[id]/cover-form.tsx";
 import type { CoverSheet, LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
@@ -72,7 +73,10 @@ export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet
         ]}
       />
       {mayRecord && (
-        <CoverForm loanId={loan.id} currency={coverNeeded?.currency ?? request.cover?.currency ?? ""} />
+        <CoverForm
+          action={saveCover.bind(null, loan.id)}
+          currency={coverNeeded?.currency ?? request.cover?.currency ?? ""}
+        />
       )}
     </Section>
   );

@@ -1,29 +1,28 @@
 /** Planning the crates for a carrier, and packing and sealing one: what is in it is ticked by hand. */
 "use client";
 
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { crateWords } from "#app/_words/en/crate.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
-import { savePlan, seal } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { carrierClasses, fragilityClasses } from "#lib/transport/schema.ts";
 
 type Named = { specimenId: string; accessionNumber: string; title: string };
 
 export function PlanCratesForm({
-  loanId,
+  action,
   specimens,
   again,
 }: {
-  loanId: string;
+  action: FormAction;
   specimens: readonly Named[];
   again: boolean;
 }) {
   const label = again ? words.planAgain : words.plan;
   return (
-    <ActionForm action={savePlan.bind(null, loanId)} label={label} className={styles.form}>
+    <ActionForm action={action} label={label} className={styles.form}>
       {(state, pending) => (
         <>
           <SelectField
@@ -70,15 +69,15 @@ export function PlanCratesForm({
 }
 
 export function SealForm({
-  loanId,
+  action,
   crate,
 }: {
-  loanId: string;
+  action: FormAction;
   crate: { id: string; code: string; contents: readonly Named[] };
 }) {
   const label = words.sealTitle(crate.code);
   return (
-    <ActionForm action={seal.bind(null, loanId, crate.id)} label={label} className={styles.form}>
+    <ActionForm action={action} label={label} className={styles.form}>
       {(state, pending) => (
         <>
           <h4>{label}</h4>

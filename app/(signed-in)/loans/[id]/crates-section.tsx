@@ -6,9 +6,11 @@ import { Section } from "#app/_parts/record-page.tsx";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
 import { formatMoment } from "#app/_words/format.ts";
+import { countryName } from "#app/_words/readable.ts";
 import { CrateFigures, CrateMargin, CrateOverview } from "#app/(signed-in)/loans/[id]/crate-figures.tsx";
 import { PlanCratesForm, SealForm } from "#app/(signed-in)/loans/[id]/crate-forms.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import { giveLink, savePlan, saveStage, seal } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { CarrierLinkForm, StageForm } from "#app/(signed-in)/loans/[id]/stage-forms.tsx";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import type { LoanState } from "#lib/loans/schema.ts";
@@ -47,6 +49,7 @@ function Stage({ stage, direction }: { stage: StageSheet | undefined; direction:
             stage.carrierEmail === "" ? stage.carrier : `${stage.carrier}, ${stage.carrierEmail}`,
           ],
           stage.vehicle !== "" && [words.vehicle, stage.vehicle],
+          stage.through.length > 0 && [words.through, stage.through.map(countryName).join(", ")],
           [words.departsOn, <DateText key="departs" date={stage.departsOn} />],
           [words.arrivesOn, <DateText key="arrives" date={stage.arrivesOn} />],
         ]}
@@ -70,20 +73,23 @@ function StageBlock({ viewer, loan, direction }: { viewer: Viewer; loan: LoanShe
     <div className={styles.block}>
       <Stage stage={stage} direction={direction} />
       <div className="no-print">
-        {plans && <StageForm loanId={loan.id} direction={direction} stage={stage ?? null} usual={usual} />}
+        {plans && (
+          <StageForm
+            action={saveStage.bind(null, loan.id, direction)}
+            direction={direction}
+            stage={stage ?? null}
+            usual={usual}
+          />
+        )}
         {links && (
-          <details>
-            <summary>
-              {words[direction]}: {words.link}
-            </summary>
+          <CarrierLinkForm action={giveLink.bind(null, loan.id, stage.id)} stage={stage}>
             <p className="quiet small">{words.linkAbout}</p>
             {stage.linkExpiresAt !== null && (
               <p>
                 {words.linkValid} {formatMoment(stage.linkExpiresAt)}.
               </p>
             )}
-            <CarrierLinkForm loanId={loan.id} stage={stage} />
-          </details>
+          </CarrierLinkForm>
         )}
       </div>
     </div>
@@ -121,14 +127,18 @@ export function CratesSection({ viewer, loan }: { viewer: Viewer; loan: LoanShee
       ))}
       {plans && (
         <div className="no-print">
-          <PlanCratesForm loanId={loan.id} specimens={waiting} again={crates.length > 0} />
+          <PlanCratesForm
+            action={savePlan.bind(null, loan.id)}
+            specimens={waiting}
+            again={crates.length > 0}
+          />
         </div>
       )}
       {seals && open.length > 0 && (
         <div className={`no-print ${styles.block}`}>
           <h3>{words.packAndSeal}</h3>
           {open.map((crate) => (
-            <SealForm key={crate.id} loanId={loan.id} crate={crate} />
+            <SealForm key={crate.id} action={seal.bind(null, loan.id, crate.id)} crate={crate} />
           ))}
         </div>
       )}

@@ -1,18 +1,26 @@
 /** One office's word on the request: accept or decline, with its grounds. Nothing is chosen beforehand. */
 "use client";
 
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { ChoiceField } from "#app/_parts/choice-field.tsx";
 import { FormActions, SelectField, TextAreaField, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
-import { giveWord } from "#app/(signed-in)/loans/[id]/actions.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import type { Office } from "#lib/loans/suitability.ts";
 
-export function DecisionForm({ loanId, offices }: { loanId: string; offices: readonly Office[] }) {
+/** @param maySayNo whether a no is still possible: a loan that was accepted can only be signed off */
+export function DecisionForm({
+  action,
+  offices,
+  maySayNo,
+}: {
+  action: FormAction;
+  offices: readonly Office[];
+  maySayNo: boolean;
+}) {
   return (
-    <ActionForm action={giveWord.bind(null, loanId)} label={words.giveWord} className={styles.form}>
+    <ActionForm action={action} label={words.giveWord} className={styles.form}>
       {(state, pending) => (
         <>
           <h3>{words.giveWord}</h3>
@@ -22,12 +30,13 @@ export function DecisionForm({ loanId, offices }: { loanId: string; offices: rea
             options={offices.map((office) => [office, words.offices[office]] as const)}
             error={issueOf(state, "office")}
           />
+          {offices.includes("conservator") && <p className="quiet small">{words.signOff}</p>}
           <ChoiceField
             name="outcome"
             label={words.outcome}
             choices={[
-              ["accept", words.accept],
-              ["decline", words.decline],
+              ["accept", words.accept] as const,
+              ...(maySayNo ? [["decline", words.decline] as const] : []),
             ]}
             error={issueOf(state, "outcome")}
           />

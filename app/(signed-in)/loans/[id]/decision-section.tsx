@@ -5,9 +5,11 @@ import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { giveWord } from "#app/(signed-in)/loans/[id]/actions.ts";
 import { DecisionForm } from "#app/(signed-in)/loans/[id]/decision-form.tsx";
 import { officesOf } from "#lib/loans/offices.ts";
 import type { DecisionRow, LoanSheet } from "#lib/loans/queries.ts";
+import type { LoanState } from "#lib/loans/schema.ts";
 import type { Office } from "#lib/loans/suitability.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
@@ -21,11 +23,18 @@ function VoiceMark({ word }: { word: DecisionRow | undefined }) {
   );
 }
 
+const beforeRelease: readonly LoanState[] = ["accepted", "agreed", "preparing"];
+
+/** After the decision a condition may turn out poor; the conservator still signs it off before it leaves. */
+const mayBeSignedOff = ({ state, findings }: LoanSheet) =>
+  beforeRelease.includes(state) && findings.some((finding) => finding.fact === "condition.grade-poor");
+
 export function DecisionSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
   const { decisions, officesNeeded, state } = loan;
   const last = (office: Office) => decisions.findLast((one) => one.counts && one.office === office);
-  const offices = mayDo(viewer, "decideLoan") ? officesOf(viewer) : [];
   const isOpen = state === "requested";
+  const mine = mayDo(viewer, "decideLoan") ? officesOf(viewer) : [];
+  const offices = isOpen ? mine : mine.filter((office) => office === "conservator" && mayBeSignedOff(loan));
   return (
     <Section
       id="decision"
@@ -83,9 +92,9 @@ export function DecisionSection({ viewer, loan }: { viewer: Viewer; loan: LoanSh
           },
         ]}
       />
-      {isOpen && offices.length > 0 && (
+      {offices.length > 0 && (
         <div className="no-print">
-          <DecisionForm loanId={loan.id} offices={offices} />
+          <DecisionForm action={giveWord.bind(null, loan.id)} offices={offices} maySayNo={isOpen} />
         </div>
       )}
     </Section>

@@ -2,23 +2,22 @@
 "use client";
 
 import { useState } from "react";
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { ChoiceField } from "#app/_parts/choice-field.tsx";
 import { CheckField, FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
 import { type Counted, CountFields } from "#app/(signed-in)/loans/[id]/arrival-forms.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
-import { checkSpecimenIn, countHome, send } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { checkInVerdicts } from "#lib/loans/inputs.ts";
 
 export function SendHomeForm({
-  loanId,
+  action,
   away,
   crates,
   carrier,
 }: {
-  loanId: string;
+  action: FormAction;
   away: readonly { specimenId: string; accessionNumber: string; title: string }[];
   /** Crates that are packed anew and get a seal. */
   crates: readonly { id: string; code: string }[];
@@ -27,7 +26,7 @@ export function SendHomeForm({
 }) {
   const [everything, setEverything] = useState(true);
   return (
-    <ActionForm action={send.bind(null, loanId)} label={words.sendHome}>
+    <ActionForm action={action} label={words.sendHome}>
       {(state, pending) => (
         <>
           <h3>{words.sendHome}</h3>
@@ -92,9 +91,15 @@ export function SendHomeForm({
   );
 }
 
-export function CountReturnForm({ loanId, specimens }: { loanId: string; specimens: readonly Counted[] }) {
+export function CountReturnForm({
+  action,
+  specimens,
+}: {
+  action: FormAction;
+  specimens: readonly Counted[];
+}) {
   return (
-    <ActionForm action={countHome.bind(null, loanId)} label={words.count}>
+    <ActionForm action={action} label={words.count}>
       {(state, pending) => (
         <>
           <h3>{words.count}</h3>
@@ -112,16 +117,16 @@ export function CountReturnForm({ loanId, specimens }: { loanId: string; specime
 }
 
 export function CheckInForm({
-  loanId,
+  action,
   specimen,
 }: {
-  loanId: string;
+  action: FormAction;
   specimen: { specimenId: string; accessionNumber: string };
 }) {
   const { specimenId, accessionNumber } = specimen;
   const label = `${words.checkIn}: ${accessionNumber}`;
   return (
-    <ActionForm action={checkSpecimenIn.bind(null, loanId, specimenId)} label={label} className={styles.form}>
+    <ActionForm action={action} label={label} className={styles.form}>
       {(state, pending) => (
         <>
           <ChoiceField

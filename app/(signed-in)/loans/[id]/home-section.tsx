@@ -10,18 +10,24 @@ import { atDoor, cratesHolding, isRested, linesOf } from "#app/(signed-in)/loans
 import { CountReturnForm } from "#app/(signed-in)/loans/[id]/home-forms.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { ReturnedSpecimen } from "#app/(signed-in)/loans/[id]/returned-specimen.tsx";
+import { countHome, receive } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { RestTable } from "#app/(signed-in)/loans/[id]/venue-section.tsx";
 import type { LoanSpecimen } from "#lib/loans/queries/loan-specimens.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
+import type { CrateSheet } from "#lib/shipments/queries.ts";
 
 type Line = LoanSheet["lines"][number];
 
-/** Who is counted: what lies in closed crates, and what was missing and may have been found. */
-function toCount(loan: LoanSheet, closed: ReadonlySet<string>): Line[] {
+const contentsOf = (crates: readonly CrateSheet[]) =>
+  new Set(crates.flatMap((crate) => crate.contents.map(({ specimenId }) => specimenId)));
+
+/** Who is counted: what lies in crates that have rested, and what was missing and may have been found. */
+function toCount(loan: LoanSheet, rested: readonly CrateSheet[]): Line[] {
+  const inside = contentsOf(rested);
   return [
-    ...linesOf(loan, "resting at home").filter((line) => closed.has(line.specimenId)),
+    ...linesOf(loan, "resting at home").filter((line) => inside.has(line.specimenId)),
     ...linesOf(loan, "missing"),
   ];
 }
@@ -39,9 +45,9 @@ export function HomeSection({
 }) {
   const coming = cratesHolding(loan, "travelling home");
   const closed = cratesHolding(loan, "resting at home").filter((crate) => crate.state === "resting closed");
-  const closedIds = new Set(closed.flatMap((crate) => crate.contents.map(({ specimenId }) => specimenId)));
-  const counted = toCount(loan, closedIds);
-  const rested = closed.every((crate) => isRested(crate, now));
+  const closedIds = contentsOf(closed);
+  const rested = closed.filter((crate) => isRested(crate, now));
+  const counted = toCount(loan, rested);
   const back = linesOf(loan, "resting at home", "checked in", "closed").filter(
     (line) => !closedIds.has(line.specimenId) || line.state !== "resting at home",
   );
@@ -64,26 +70,30 @@ export function HomeSection({
       {nothing && <EmptyState>{words.nothingHome}</EmptyState>}
       {receives && (
         <div className="no-print">
-          <ReceiveForm loanId={loan.id} direction="home" crates={coming.map(atDoor)} />
+          <ReceiveForm
+            action={receive.bind(null, loan.id, "home")}
+            direction="home"
+            crates={coming.map(atDoor)}
+          />
         </div>
       )}
       {closed.length > 0 && <RestTable crates={closed} now={now} />}
-      {counts &&
-        (rested ? (
-          <div className={`no-print ${styles.block}`}>
-            <CountReturnForm
-              loanId={loan.id}
-              specimens={counted.map((line) => ({
-                specimenId: line.specimenId,
-                accessionNumber: line.accessionNumber,
-                title: line.title,
-                components: specimens.get(line.specimenId)?.components ?? [],
-              }))}
-            />
-          </div>
-        ) : (
-          <p className="quiet">{words.waitRest}</p>
-        ))}
+      {counts && (
+        <div className={`no-print ${styles.block}`}>
+          <CountReturnForm
+            action={countHome.bind(null, loan.id)}
+            specimens={counted.map((line) => ({
+              specimenId: line.specimenId,
+              accessionNumber: line.accessionNumber,
+              title: line.title,
+              components: specimens.get(line.specimenId)?.components ?? [],
+            }))}
+          />
+        </div>
+      )}
+      {rested.length < closed.length && mayDo(viewer, "countReturn") && (
+        <p className="quiet">{words.waitRest}</p>
+      )}
       {back.map((line) => (
         <ReturnedSpecimen
           key={line.id}

@@ -1,19 +1,14 @@
 /** A specimen or a whole series is noted on a loan by its number. */
 "use client";
 
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { FormActions, TextField } from "#app/_parts/fields.tsx";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
-import { noteByNumber } from "#app/(signed-in)/loans/[id]/actions.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 
-export function NoteForm({ loanId }: { loanId: string }) {
+export function NoteForm({ action }: { action: FormAction }) {
   return (
-    <ActionForm
-      action={noteByNumber.bind(null, loanId)}
-      label={words.noteSpecimen}
-      className={`no-print ${styles.narrow}`}
-    >
+    <ActionForm action={action} label={words.noteSpecimen} className={`no-print ${styles.narrow}`}>
       {(_state, pending) => (
         <>
           <TextField

@@ -45,6 +45,10 @@ export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanShe
           isShown && [words.admission, request.paidAdmission ? words.paid : words.free],
           isShown && [words.displayStyle, request.displayStyle],
           [words.pictures, request.pictures.length === 0 ? words.noPictures : request.pictures.join(", ")],
+          [
+            words.activities,
+            request.activities.length === 0 ? words.noActivities : request.activities.join(", "),
+          ],
           [words.days, <Period key="days" startsOn={request.startsOn} endsOn={request.endsOn} />],
           [words.contact, contact === "" ? <Unknown key="contact" /> : contact],
           loan.sight.costs && [

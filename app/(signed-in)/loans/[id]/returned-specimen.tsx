@@ -11,10 +11,12 @@ import { loanWords, toneOfLine } from "#app/_words/en/loan-pages.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
 import { CheckInForm } from "#app/(signed-in)/loans/[id]/home-forms.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import { checkSpecimenIn } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import type { MarkChange, MarkComparison } from "#lib/condition/comparison.ts";
 import type { CheckSheet } from "#lib/condition/queries.ts";
 import type { Finding } from "#lib/condition/schema.ts";
 import { findingWord } from "#lib/condition/terms.ts";
+import type { CheckInVerdict } from "#lib/loans/inputs.ts";
 import type { LoanSpecimen } from "#lib/loans/queries/loan-specimens.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
@@ -27,6 +29,13 @@ const toneOfChange: Record<MarkChange, MarkTone> = {
   better: "clear",
   gone: "clear",
   "not-looked-at": "attend",
+};
+
+const toneOfVerdict: Record<CheckInVerdict, MarkTone> = {
+  "no change": "clear",
+  "change within wear": "clear",
+  "needs treatment": "attend",
+  damage: "bar",
 };
 
 /** Marks of a check by their numbers in it. */
@@ -118,6 +127,15 @@ export function ReturnedSpecimen({
       <p>
         <StateMark outcome={toneOfLine[line.state]}>{loanWords.lineStates[line.state]}</StateMark>
       </p>
+      {line.checkIn && (
+        <p>
+          {words.verdictOf}:{" "}
+          <StateMark outcome={toneOfVerdict[line.checkIn.verdict]}>
+            {words.verdicts[line.checkIn.verdict]}
+          </StateMark>
+          {line.checkIn.remark !== "" && <span className="quiet"> {line.checkIn.remark}</span>}
+        </p>
+      )}
       {checks && !checks.out && <p className="quiet">{words.noOutgoing}</p>}
       {checks && !checks.home && <p className="quiet">{words.noIncoming}</p>}
       {specimen && checks?.out && checks.home && (
@@ -150,7 +168,10 @@ export function ReturnedSpecimen({
             </p>
           )}
           {checks?.home && checks.out && mayDo(viewer, "checkIn") && (
-            <CheckInForm loanId={loan.id} specimen={line} />
+            <CheckInForm
+              action={checkSpecimenIn.bind(null, loan.id, line.specimenId)}
+              specimen={{ specimenId: line.specimenId, accessionNumber: line.accessionNumber }}
+            />
           )}
         </div>
       )}

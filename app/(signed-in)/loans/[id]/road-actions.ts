@@ -4,6 +4,7 @@
 import { revalidatePath } from "next/cache";
 import type { FormState } from "#app/_parts/form-state.ts";
 import { allIn, answerIn, isTicked, numberIn, shareIn, textIn } from "#app/_parts/sent-fields.ts";
+import { readCodes } from "#app/_parts/typed-codes.ts";
 import { runAction } from "#app/_server/action.ts";
 import { formStateOf } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
@@ -72,6 +73,7 @@ export async function saveStage(
       carrier: textIn(fields, "carrier"),
       carrierEmail: textIn(fields, "carrierEmail"),
       vehicle: textIn(fields, "vehicle"),
+      through: readCodes(textIn(fields, "through").toUpperCase()),
       departsOn: textIn(fields, "departsOn"),
       arrivesOn: textIn(fields, "arrivesOn"),
     });

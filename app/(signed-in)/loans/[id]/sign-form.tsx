@@ -1,31 +1,26 @@
 /** Signing one version: what will be fixed stands above the button, the hash included. */
 "use client";
 
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { agreementWords as words } from "#app/_words/en/loan-acts.ts";
-import { sign } from "#app/(signed-in)/loans/[id]/actions.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 
 export function SignForm({
-  loanId,
+  action,
   agreement,
   party,
   who,
 }: {
-  loanId: string;
-  agreement: { id: string; version: number; sha256: string };
+  action: FormAction;
+  agreement: { version: number; sha256: string };
   party: string;
   who: string;
 }) {
   return (
-    <ActionForm
-      action={sign.bind(null, loanId, agreement.id, agreement.sha256)}
-      label={words.sign(agreement.version)}
-      className={styles.form}
-    >
+    <ActionForm action={action} label={words.sign(agreement.version)} className={styles.form}>
       {(state, pending) => (
         <>
           <h3>{words.sign(agreement.version)}</h3>

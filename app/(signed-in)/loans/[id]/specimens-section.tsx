@@ -7,7 +7,7 @@ import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { toneOfLine, loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { formatDate } from "#app/_words/format.ts";
-import { takeOffLoan } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { noteByNumber, takeOffLoan } from "#app/(signed-in)/loans/[id]/actions.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { NoteForm } from "#app/(signed-in)/loans/[id]/note-form.tsx";
 import { mayChangeSpecimens } from "#lib/loans/loan-state.ts";
@@ -104,7 +104,7 @@ export function SpecimensSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
           ...(hasActs ? [{ key: "acts", label: words.acts, cell: acts }] : []),
         ]}
       />
-      {notes && <NoteForm loanId={loan.id} />}
+      {notes && <NoteForm action={noteByNumber.bind(null, loan.id)} />}
     </Section>
   );
 }

@@ -1,23 +1,25 @@
 /** One stage of the way, and the link that its carrier is given once. */
 "use client";
 
-import { startTransition, useActionState, useState } from "react";
-import { ActionForm } from "#app/_parts/action-form.tsx";
+import { type ReactNode, startTransition, useActionState, useState } from "react";
+import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { idle, issueOf } from "#app/_parts/form-state.ts";
+import { writeCodes } from "#app/_parts/typed-codes.ts";
+import { fieldWords } from "#app/_words/en/fields.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
-import { giveLink, type LinkState, saveStage } from "#app/(signed-in)/loans/[id]/road-actions.ts";
+import type { LinkState } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import type { StageSheet } from "#lib/shipments/queries.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
 
 export function StageForm({
-  loanId,
+  action,
   direction,
   stage,
   usual,
 }: {
-  loanId: string;
+  action: FormAction;
   direction: Direction;
   stage: StageSheet | null;
   /** The days to begin with where nothing is planned. */
@@ -28,7 +30,7 @@ export function StageForm({
   return (
     <details open={stage === null && direction === "out"}>
       <summary>{label}</summary>
-      <ActionForm action={saveStage.bind(null, loanId, direction)} label={label}>
+      <ActionForm action={action} label={label}>
         {(state, pending) => (
           <>
             <FieldGrid>
@@ -50,6 +52,14 @@ export function StageForm({
                 {...of("vehicle")}
                 defaultValue={stage?.vehicle}
                 error={issueOf(state, "vehicle")}
+              />
+              <TextField
+                label={words.through}
+                hint={`${words.throughHint} ${fieldWords.codesHint}`}
+                {...of("through")}
+                defaultValue={writeCodes(stage?.through ?? [])}
+                autoComplete="off"
+                error={issueOf(state, "through") ?? issueOf(state, "through.0")}
               />
               <TextField
                 label={words.departsOn}
@@ -80,48 +90,57 @@ export function StageForm({
 
 const noLink: LinkState = { form: idle, link: null };
 
+/** @param children what is told of the link before the button */
 export function CarrierLinkForm({
-  loanId,
+  action,
   stage,
+  children,
 }: {
-  loanId: string;
-  stage: Pick<StageSheet, "id" | "direction" | "linkExpiresAt">;
+  action: (before: LinkState) => Promise<LinkState>;
+  stage: Pick<StageSheet, "direction" | "linkExpiresAt">;
+  children: ReactNode;
 }) {
-  const [state, send, pending] = useActionState(giveLink.bind(null, loanId, stage.id), noLink);
+  const [state, send, pending] = useActionState(action, noLink);
   const [copied, setCopied] = useState(false);
   const button = stage.linkExpiresAt === null ? words.giveLink : words.newLink;
   const label = `${words[stage.direction]}: ${button}`;
   return (
-    <form
-      aria-label={label}
-      action={send}
-      onSubmit={(event) => {
-        event.preventDefault();
-        setCopied(false);
-        startTransition(() => send());
-      }}
-    >
-      {state.link && (
-        <div role="status" className="form-done">
-          <p>{words.linkOnce}</p>
-          <p className="mono" style={{ overflowWrap: "anywhere", whiteSpace: "normal" }}>
-            {state.link}
-          </p>
-          <button
-            type="button"
-            className="outline"
-            onClick={() => void navigator.clipboard.writeText(state.link ?? "").then(() => setCopied(true))}
-          >
-            {copied ? words.copied : words.copy}
+    <details open={state.link !== null || state.form.state === "refused"}>
+      <summary>
+        {words[stage.direction]}: {words.link}
+      </summary>
+      {children}
+      <form
+        aria-label={label}
+        action={send}
+        onSubmit={(event) => {
+          event.preventDefault();
+          setCopied(false);
+          startTransition(() => send());
+        }}
+      >
+        {state.link && (
+          <div role="status" className="form-done">
+            <p>{words.linkOnce}</p>
+            <p className="mono" style={{ overflowWrap: "anywhere", whiteSpace: "normal" }}>
+              {state.link}
+            </p>
+            <button
+              type="button"
+              className="outline"
+              onClick={() => void navigator.clipboard.writeText(state.link ?? "").then(() => setCopied(true))}
+            >
+              {copied ? words.copied : words.copy}
+            </button>
+          </div>
+        )}
+        <FormAnswer state={state.form} />
+        <FormActions>
+          <button type="submit" className="outline" disabled={pending} aria-label={label}>
+            {button}
           </button>
-        </div>
-      )}
-      <FormAnswer state={state.form} />
-      <FormActions>
-        <button type="submit" className="outline" disabled={pending} aria-label={label}>
-          {button}
-        </button>
-      </FormActions>
-    </form>
+        </FormActions>
+      </form>
+    </details>
   );
 }

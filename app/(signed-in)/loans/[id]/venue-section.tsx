@@ -15,6 +15,7 @@ import {
 } from "#app/(signed-in)/loans/[id]/crates-on-way.tsx";
 import { SendHomeForm } from "#app/(signed-in)/loans/[id]/home-forms.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import { openAndCount, receive, send } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
@@ -76,7 +77,11 @@ export function VenueSection({ viewer, loan, now }: { viewer: Viewer; loan: Loan
     >
       {receives && (
         <div className="no-print">
-          <ReceiveForm loanId={loan.id} direction="out" crates={coming.map(atDoor)} />
+          <ReceiveForm
+            action={receive.bind(null, loan.id, "out")}
+            direction="out"
+            crates={coming.map(atDoor)}
+          />
         </div>
       )}
       {resting.length > 0 && <RestTable crates={resting} now={now} />}
@@ -86,7 +91,7 @@ export function VenueSection({ viewer, loan, now }: { viewer: Viewer; loan: Loan
           .map((crate) => (
             <div key={crate.id} className={`no-print ${styles.block}`}>
               <OpenCrateForm
-                loanId={loan.id}
+                action={openAndCount.bind(null, loan.id, crate.id)}
                 crate={crate}
                 specimens={crate.contents
                   .filter(({ specimenId }) =>
@@ -100,7 +105,7 @@ export function VenueSection({ viewer, loan, now }: { viewer: Viewer; loan: Loan
         <details className={`no-print ${styles.block}`} open={loan.isOverdue}>
           <summary>{words.sendHome}</summary>
           <SendHomeForm
-            loanId={loan.id}
+            action={send.bind(null, loan.id)}
             away={away}
             crates={loan.crates.filter(
               (crate) =>

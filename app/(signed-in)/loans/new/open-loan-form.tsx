@@ -9,6 +9,9 @@ import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { openFor } from "#app/(signed-in)/loans/new/actions.ts";
 
 export function OpenLoanForm({ venues }: { venues: readonly { id: string; name: string }[] }) {
+  // Where there is one venue only, there is nothing to choose.
+  const [first, ...others] = venues;
+  const only = others.length === 0 ? first : undefined;
   return (
     <ActionForm action={openFor} label={words.openTitle} className={styles.narrow}>
       {(state, pending) => (
@@ -18,6 +21,7 @@ export function OpenLoanForm({ venues }: { venues: readonly { id: string; name: 
             label={words.borrower}
             name="venueId"
             empty={words.chooseVenue}
+            defaultValue={only?.id}
             options={venues.map(({ id, name }) => [id, name] as const)}
             required
             error={issueOf(state, "request.venueId") ?? issueOf(state, "borrowerId")}

@@ -1,13 +1,16 @@
 /** Arrival and return: what rests, what is counted, and that nothing ever bars the way home. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { hasSentence } from "#app/_words/sentences.ts";
 import { recordCheck } from "#lib/condition/commands.ts";
 import { checkIn, closeLoan } from "#lib/loans/commands/check-in.ts";
 import { countReturn, receiveHome } from "#lib/loans/commands/receive-home.ts";
 import { openCrate, receiveLoan } from "#lib/loans/commands/receive-loan.ts";
 import { sendHome } from "#lib/loans/commands/send-home.ts";
 import { getLoan } from "#lib/loans/queries.ts";
+import { programViewer } from "#lib/people/viewer.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
+import { inTransaction } from "#lib/platform/transaction.ts";
 import { withdrawConsent } from "#lib/provenance/commands.ts";
 import { custodyOf } from "#lib/whereabouts/queries.ts";
 import { aSeries, type Made } from "#tests/support/builders.ts";
@@ -87,7 +90,7 @@ describe("arrival", () => {
     expect(await count(false)).toMatchObject({ missing: [{ accessionNumber: specimen.accessionNumber }] });
     expect(await getLoan(lending.registrar, loanId)).toMatchObject({
       lines: [{ state: "missing" }],
-      nextSteps: [{ code: "next.missing", parameters: { specimen: specimen.accessionNumber } }, {}],
+      nextSteps: [{ code: "next.missing", parameters: { specimen: specimen.accessionNumber } }],
     });
     await expect(closeLoan(lending.registrar, { loanId })).rejects.toMatchObject({
       reason: "loan.still-open",
@@ -135,6 +138,7 @@ describe("the way home", () => {
     const { id: loanId } = await walk(lending, [specimen], "home");
     const checkInOf = () =>
       checkIn(lending.curator, { loanId, specimenId: specimen.id, verdict: "no change", remark: "" });
+    expect((await getLoan(lending.registrar, loanId)).lines).toMatchObject([{ checkIn: null }]);
     await expect(checkInOf()).rejects.toMatchObject({ reason: "check-in.not-counted" });
     const count = () =>
       countReturn(lending.curator, {
@@ -156,7 +160,14 @@ describe("the way home", () => {
     });
     await expect(checkInOf()).rejects.toMatchObject({ reason: "check-in.no-check-home" });
     await recordCheck(lending.conservator, aCheckOf(specimen.id, { loanId, occasion: "home" }));
-    await checkInOf();
+    await checkIn(lending.curator, {
+      loanId,
+      specimenId: specimen.id,
+      verdict: "needs treatment",
+      remark: "a screw to find",
+    });
+    const [line] = (await getLoan(lending.registrar, loanId)).lines;
+    expect(line?.checkIn).toEqual({ verdict: "needs treatment", remark: "a screw to find" });
     await expect(checkInOf()).rejects.toMatchObject({ reason: "check-in.not-home" });
     await closeLoan(lending.registrar, { loanId });
     await expect(closeLoan(lending.registrar, { loanId })).rejects.toMatchObject({ reason: "loan.not-now" });
@@ -167,6 +178,36 @@ describe("the way home", () => {
         ...unknownAir,
       }),
     ).rejects.toMatchObject({ reason: "loan.not-now" });
+  });
+});
+
+describe("a verdict at home", () => {
+  const checkedIn = async () => {
+    const specimen = await aLendableSpecimen(lending);
+    const { id: loanId } = await walk(lending, [specimen], "counted");
+    await recordCheck(lending.conservator, aCheckOf(specimen.id, { loanId, occasion: "home" }));
+    const line = { where: { loanId_specimenId: { loanId, specimenId: specimen.id } } };
+    return { specimen, loanId, line };
+  };
+
+  test("is not for who may not read checks", async () => {
+    const { specimen, loanId } = await checkedIn();
+    await checkIn(lending.curator, { loanId, specimenId: specimen.id, verdict: "damage", remark: "" });
+    expect((await getLoan(lending.borrowerRegistrar, loanId)).lines).toMatchObject([
+      { checkIn: { verdict: "damage" } },
+    ]);
+    expect((await getLoan(lending.lecturer, loanId)).lines).toMatchObject([{ checkIn: null }]);
+  });
+
+  test("is asked for and kept by the database itself", async () => {
+    const { specimen, loanId, line } = await checkedIn();
+    const write = (data: { state?: string; verdict?: string; remark?: string }) =>
+      inTransaction(programViewer, "test", (transaction) => transaction.loanLine.update({ ...line, data }));
+    await expect(write({ state: "checked in" })).rejects.toMatchObject({ reason: "loan.verdict-missing" });
+    await checkIn(lending.curator, { loanId, specimenId: specimen.id, verdict: "no change", remark: "" });
+    await expect(write({ verdict: "damage" })).rejects.toMatchObject({ reason: "loan.verdict-fixed" });
+    await expect(write({ remark: "later" })).rejects.toMatchObject({ reason: "loan.verdict-fixed" });
+    for (const code of ["loan.verdict-missing", "loan.verdict-fixed"]) expect(hasSentence(code)).toBe(true);
   });
 });
 

@@ -138,6 +138,7 @@ describe("release", () => {
       direction: "out",
       carrier: "Gentle Freight",
       carrierEmail: "",
+      through: [],
       vehicle: "",
       departsOn: today(),
       arrivesOn: addDays(today(), 1),

@@ -10,6 +10,7 @@ import type { DecisionInput } from "#lib/loans/schema.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays } from "#lib/platform/dates.ts";
+import { recordPermit } from "#lib/provenance/commands.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
 import { aSeries, aVenue, aViewer, type Made } from "#tests/support/builders.ts";
 import { allScopes } from "#tests/support/consents.ts";
@@ -44,6 +45,36 @@ const bookingsOf = (specimenId: string) =>
   database().booking.findMany({ where: { specimenId, releasedAt: null }, orderBy: { startsOn: "asc" } });
 
 describe("a slip", () => {
+  test("keeps what is planned with the specimens, and judges it", async () => {
+    const specimen = await aLendableSpecimen(
+      lending,
+      {},
+      { answers: allScopes("granted", { "casting and scanning": "refused" }) },
+    );
+    const { id } = await open([specimen], { activities: ["sampling", "casting and scanning"] });
+    const loan = await getLoan(lending.curator, id);
+    expect(loan.request.activities).toEqual(["sampling", "casting and scanning"]);
+    const judged = loan.findings.filter(({ rule }) => rule === "G14");
+    expect(judged.map(({ outcome, fact }) => [outcome, fact])).toEqual([
+      ["attend", "consent.activity-refused"],
+      ["attend", "permits.activity-not-permitted"],
+    ]);
+    await recordPermit(lending.registrar, {
+      specimenId: specimen.id,
+      kind: "sampling",
+      number: "W 4/27",
+      authority: "The centre",
+      territories: [],
+      validFrom: null,
+      validUntil: addDays(today(), 200),
+    });
+    const permitted = await getLoan(lending.curator, id);
+    expect(permitted.findings.filter(({ rule }) => rule === "G14").at(-1)).toMatchObject({
+      outcome: "clear",
+      parameters: { number: "W 4/27" },
+    });
+  });
+
   test("is numbered, and holds a specimen once", async () => {
     const specimen = await aLendableSpecimen(lending);
     const { id, number } = await open([specimen]);

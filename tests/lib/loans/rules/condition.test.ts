@@ -67,6 +67,32 @@ test.each([
   expect(found).toMatchObject({ group: "condition", outcome, fact });
 });
 
+const signedOff = aRequestFact({ conservator: { decidedOn: "2026-11-20", conditions: "On its side." } });
+const gradeOf = (severity: CheckFinding["severity"], request = signedOff) =>
+  judgeCheck(checked({ findings: [mark({ severity })] }), request).find(({ rule }) => rule === "C1");
+
+test("the conservator's word makes a grade C clear, and says when it was given", () => {
+  expect(gradeOf("moderate")).toMatchObject({
+    outcome: "clear",
+    fact: "condition.grade-signed-off",
+    parameters: { grade: "C", signedOffOn: "2026-11-20" },
+    wayOut: "",
+  });
+});
+
+test("the conservator's word lifts no grade D, and a good grade does not speak of it", () => {
+  expect(gradeOf("severe")).toMatchObject({ outcome: "bar", fact: "condition.grade-not-acceptable" });
+  expect(gradeOf("trace")).toMatchObject({ outcome: "clear", fact: "condition.grade" });
+  expect(gradeOf("moderate", aRequestFact())).toMatchObject({ outcome: "attend" });
+});
+
+test("the conservator's word does not stand for an examination", () => {
+  const subject = checked({ findings: [mark({ severity: "minor", activity: "unknown" })] });
+  const outcomes = judgeCheck(subject, signedOff).map(({ rule, outcome }) => `${rule} ${outcome}`);
+  expect(outcomes).toContain("C1 clear");
+  expect(outcomes).toContain("C4 attend");
+});
+
 test("unfit to handle is a bar for teaching with handling", () => {
   const subject = checked({ verdict: { ...fit, fitToHandle: false } });
   const found = judgeCheck(subject, aRequestFact({ teachingUse: "handling" })).find(

@@ -3,7 +3,14 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { allowedPictures, judgeConsent, scopesAsked } from "#lib/loans/rules/general.ts";
 import type { Finding } from "#lib/loans/schema.ts";
-import { audiences, displayStyles, plannedPictures, purposes, teachingUses } from "#lib/loans/schema.ts";
+import {
+  audiences,
+  displayStyles,
+  plannedActivities,
+  plannedPictures,
+  purposes,
+  teachingUses,
+} from "#lib/loans/schema.ts";
 import type { ConsentFacts } from "#lib/provenance/schema.ts";
 import { strictestConsent } from "#lib/provenance/strictest.ts";
 import { strictestOutcome } from "#lib/workings/outcome.ts";
@@ -22,6 +29,8 @@ const anyRequest = fc
     paidAdmission: fc.boolean(),
     displayStyle: fc.constantFrom(...displayStyles),
     pictures: fc.uniqueArray(fc.constantFrom(...plannedPictures)),
+    activities: fc.uniqueArray(fc.constantFrom(...plannedActivities)),
+    through: fc.uniqueArray(fc.constantFrom("DE", "PL", "CZ")),
     country: fc.constantFrom("NO", "DE", "FR"),
   })
   .map(({ country, ...said }) => aRequestFact({ ...said, venue: aVenueFact({ countryCode: country }) }));
@@ -52,6 +61,17 @@ test("no finding names a donor", () => {
 
 test("every request asks for at least one scope", () => {
   fc.assert(fc.property(anyRequest, (request) => scopesAsked(request).length > 0));
+});
+
+test("a country is judged on the way only where one is named", () => {
+  fc.assert(
+    fc.property(anyConsent, anyRequest, (consent, request) => {
+      const judged = judgeConsent(caseWith(consent), request).filter(({ fact }) =>
+        fact.startsWith("consent.transit-"),
+      );
+      expect(judged.map(({ parameters }) => parameters.country)).toEqual(request.through);
+    }),
+  );
 });
 
 test("pictures are allowed only where every donor granted them", () => {

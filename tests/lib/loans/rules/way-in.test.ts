@@ -11,6 +11,7 @@ const aDoor = (widthMm: number, heightMm: number): Passage => ({
   depthMm: null,
   secondWidthMm: null,
   loadKg: null,
+  slopePercent: null,
 });
 const through = (...passages: Passage[]) => aRequestFact({ venue: aVenueFact({ passages }) });
 const aBody = aSpecimenCase({

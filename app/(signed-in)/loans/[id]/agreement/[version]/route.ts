@@ -1,6 +1,13 @@
-/** `GET /loans/{id}/agreement/{version}`: one version of the agreement as a PDF, for who may read its terms. */
+/**
+ * `GET /loans/{id}/agreement/{version}`: one version of the agreement as a PDF, for
+ * who may read its terms. For everybody else, and for a version that nobody drew
+ * up, there is no such page.
+ */
 import { refusalResponse } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
+import { placeWords } from "#app/_words/en/places.ts";
+import { noSuchPage } from "#app/(signed-in)/loans/[id]/agreement/[version]/no-such-page.ts";
+import { readTerms } from "#lib/loans/frozen-terms.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { paintAgreement } from "#lib/papers/agreement-paper.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
@@ -15,7 +22,8 @@ export async function GET(_request: Request, context: Context): Promise<Response
     const loan = await getLoan(viewer, id);
     const agreement = loan.agreements.find((one) => String(one.version) === version);
     if (!agreement || agreement.terms === null) throw notFound("agreement");
-    const { terms, sha256, drawnUpAt } = agreement;
+    const { sha256, drawnUpAt } = agreement;
+    const terms = readTerms(agreement.terms);
     const signatures = agreement.signatures.map((signature) => ({
       ...signature,
       party: signature.party as "lender" | "borrower",
@@ -31,7 +39,8 @@ export async function GET(_request: Request, context: Context): Promise<Response
       },
     });
   } catch (error) {
-    if (error instanceof Refusal) return refusalResponse(error);
-    throw error;
+    if (!(error instanceof Refusal)) throw error;
+    if (error.kind === "unauthenticated" || error.kind === "conflict") return refusalResponse(error);
+    return noSuchPage({ address: "/loans", label: placeWords.loans });
   }
 }
