@@ -111,10 +111,11 @@ function RowChanged({ entry }: { entry: HappenedEntry }) {
 
 /** The records that a deed touched, each once. */
 function Records({ entries, linked }: { entries: readonly HappenedEntry[]; linked: boolean }) {
-  const records = new Map<string, { name: string; href: string }>();
-  for (const { record, recordName, label } of entries) {
+  const records = new Map<string, { name: string; href: string | null }>();
+  for (const { record, recordOpens, recordName, label } of entries) {
     const name = recordName ?? label;
-    if (record && name) records.set(`${record.kind} ${record.key}`, { name, href: hrefOf(record) });
+    const href = record && linked && recordOpens ? hrefOf(record) : null;
+    if (record && name) records.set(`${record.kind} ${record.key}`, { name, href });
   }
   const shown = [...records].slice(0, readAtAGlance);
   return (
@@ -122,7 +123,7 @@ function Records({ entries, linked }: { entries: readonly HappenedEntry[]; linke
       {shown.map(([key, { name, href }], place) => (
         <Fragment key={key}>
           {place > 0 && ", "}
-          {linked ? <Link href={href}>{name}</Link> : name}
+          {href === null ? name : <Link href={href}>{name}</Link>}
         </Fragment>
       ))}
       {records.size > shown.length && ` ${words.andMore(records.size - shown.length)}`}

@@ -6,7 +6,7 @@
  *
  * Entries that one act wrote in one transaction are one deed.
  */
-import { maySee, type Sight } from "#lib/people/permission.ts";
+import { mayDo, maySee, type Sight } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 
 export const operations = ["insert", "update", "delete"] as const;
@@ -40,7 +40,7 @@ export const auditedTables = {
   venue: ["facilityFacts"],
   passage: ["facilityFacts"],
   licence: ["facilityFacts"],
-  account: ["accounts"],
+  account: ["roleHolders"],
   donor: ["donorCode"],
   consent: ["donorCode", "consentScopes"],
   consent_answer: ["donorCode", "consentScopes"],
@@ -91,6 +91,7 @@ const guardedColumns: Readonly<Record<string, Readonly<Record<string, Sight>>>> 
   },
   cover: { amount_minor: "replacementCost", currency: "replacementCost" },
   agreement: { terms: "replacementCost" },
+  account: { email: "accounts" },
 };
 
 /** The tables whose entries the viewer may read. */
@@ -210,6 +211,24 @@ export function recordOf(
     if (typeof key === "string") return { kind, key };
   }
   return null;
+}
+
+/** Whether the viewer has a page of such records; the audit leads to no page that is shut. */
+export function hasPageOf(viewer: Viewer, { kind }: RecordKey): boolean {
+  switch (kind) {
+    case "account":
+      return maySee(viewer, "accounts");
+    case "donor":
+      return maySee(viewer, "donorCode");
+    case "institution":
+      return maySee(viewer, "facilityFacts");
+    case "venue":
+      return mayDo(viewer, "keepVenue");
+    case "loan":
+      return maySee(viewer, "loanFile");
+    default:
+      return true;
+  }
 }
 
 /** What one act wrote in one transaction. */

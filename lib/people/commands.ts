@@ -3,7 +3,7 @@
  * sign-in library; here stands who the person is in the house.
  */
 import { hashPassword } from "better-auth/crypto";
-import { command } from "#lib/people/command.ts";
+import { command, refuseDaysToCome } from "#lib/people/command.ts";
 import { authorise } from "#lib/people/permission.ts";
 import { centreKeys, findCentre } from "#lib/people/queries.ts";
 import {
@@ -36,8 +36,10 @@ export const configureCentre = command("configureCentre", CentreInput, async ({ 
 export const keepInstitution = command(
   "keepInstitution",
   InstitutionInput,
-  async ({ transaction }, input) => {
+  async (work, input) => {
+    const { transaction } = work;
     const { id: given, verifiedOn, ...facts } = input;
+    refuseDaysToCome(work, { verifiedOn });
     const data = { ...facts, verifiedOn: toDateOrNull(verifiedOn) };
     if (given === null) return (await transaction.institution.create({ data: { id: newId(), ...data } })).id;
     const changed = await transaction.institution.updateMany({ where: { id: given }, data });
@@ -47,9 +49,11 @@ export const keepInstitution = command(
 );
 
 /** Passages and licences are stated together with the venue and replace what was stated before. */
-export const keepVenue = command("keepVenue", VenueInput, async ({ viewer, transaction }, input) => {
+export const keepVenue = command("keepVenue", VenueInput, async (work, input) => {
+  const { viewer, transaction } = work;
   const { id: given, passages, licences, reportedOn, ...facts } = input;
   authorise(viewer, "keepVenue", { institutionId: facts.institutionId });
+  refuseDaysToCome(work, { reportedOn });
   const data = { ...facts, reportedOn: toDateOrNull(reportedOn) };
   const venueId = given ?? newId();
   if (given === null) {

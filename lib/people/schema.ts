@@ -5,8 +5,12 @@
  */
 import { z } from "zod";
 import { Role } from "#lib/people/viewer.ts";
+import { CountryCode } from "#lib/platform/countries.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
+import { CurrencyCode } from "#lib/platform/money.ts";
+import { Share } from "#lib/platform/share.ts";
+import { Telephone } from "#lib/platform/telephone.ts";
 
 export const institutionKinds = [
   "centre",
@@ -28,25 +32,24 @@ export const passageKinds = ["door", "corridor turn", "lift", "ramp"] as const;
 export const licenceKinds = ["public display", "anatomy", "storage", "other"] as const;
 
 const text = (most: number) => z.string().trim().max(most);
-const countryCode = z.string().regex(/^[A-Z]{2}$/, "country.two-letters");
 /** BCP 47 language tags. */
 const languages = z
   .array(z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/, "language.tag"))
   .min(1)
   .max(6);
-const fraction = z.number().min(0).max(1).nullable();
+const fraction = Share.nullable();
 
 export const InstitutionInput = z.object({
   id: Id.nullable(),
   name: text(160).min(2),
   kind: z.enum(institutionKinds),
-  countryCode,
+  countryCode: CountryCode,
   city: text(80).min(1),
   address: text(300).min(1),
   /** The first one is written to. */
   languages,
   email: z.email().max(200),
-  phone: text(40).min(3),
+  phone: Telephone,
   standing: z.enum(standings),
   verifiedOn: DateText.nullable(),
   note: text(2_000),
@@ -97,7 +100,7 @@ export const VenueInput = VenueClimate.extend({
   name: text(120).min(2),
   kind: z.enum(venueKinds),
   address: text(300).min(1),
-  countryCode,
+  countryCode: CountryCode,
   supervisedRoom: z.boolean().nullable(),
   restrictedView: z.boolean().nullable(),
   spillProvision: z.boolean().nullable(),
@@ -173,18 +176,18 @@ export const CentreSettings = z.object({
   name: text(160).min(2),
   address: text(300).min(1),
   city: text(80).min(1),
-  countryCode,
+  countryCode: CountryCode,
   /** Languages in which the centre can be written to, the first one gladly; left out where nobody has said. */
   languages: languages.optional(),
   email: z.email().max(200),
-  phone: text(40).min(3),
+  phone: Telephone,
   /** A regular expression that every accession number matches as a whole. */
   accessionPattern: text(120)
     .min(1)
     .refine((pattern) => wholePattern(pattern) !== null, "centre.pattern-broken"),
   /** An example that shows the pattern to a person. */
   accessionExample: text(40).min(1),
-  currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
+  currency: CurrencyCode,
 });
 export type CentreSettings = z.infer<typeof CentreSettings>;
 

@@ -15,12 +15,14 @@ import { donorCode } from "#lib/provenance/donor-code.ts";
 import {
   ConsentInput,
   DonorLinkInput,
+  PermitWithdrawalInput,
   SealedLookInput,
   SealedRecordInput,
   SpecimenPermitInput,
   SpecimenTitleInput,
   WithdrawalInput,
 } from "#lib/provenance/schema.ts";
+import { toPermit } from "#lib/provenance/stored.ts";
 
 const drawsBeforeGivingUp = 20;
 
@@ -159,7 +161,12 @@ async function requireSpecimen({ transaction }: Work, id: string): Promise<void>
   if (!found) throw notFound("specimen");
 }
 
-/** @returns the permit's id; the same kind and number stated again correct what was stated before */
+/**
+ * The same kind and number stated again correct what was stated before. What is
+ * stated is the paper as it is in force now: a withdrawal of before is lifted, so
+ * that the permit counts again, and the audit keeps the withdrawal and its end.
+ * @returns the permit's id
+ */
 export const recordPermit = command("recordPermit", SpecimenPermitInput, async (work, input): Promise<Id> => {
   await requireSpecimen(work, input.specimenId);
   const { specimenId, kind, number, authority, territories, validFrom, validUntil } = input;
@@ -172,10 +179,34 @@ export const recordPermit = command("recordPermit", SpecimenPermitInput, async (
   const permit = await work.transaction.permit.upsert({
     where: { specimenId_kind_number: { specimenId, kind, number } },
     create: { id: newId(), specimenId, kind, number, ...facts },
-    update: facts,
+    update: { ...facts, withdrawnOn: null, withdrawnBecause: "" },
   });
   return permit.id;
 });
+
+/**
+ * Takes a permit back from a day on, past or to come. It stays on record with the
+ * reason. Only a permit that still counts on that day can be taken back, and only
+ * once: what was stated wrongly is put right by recording the permit again.
+ */
+export const withdrawPermit = command(
+  "withdrawPermit",
+  PermitWithdrawalInput,
+  async ({ transaction }, { permitId, withdrawnOn, because }) => {
+    const row = await transaction.permit.findUnique({ where: { id: permitId } });
+    if (!row) throw notFound("permit");
+    const permit = toPermit(row);
+    if (permit.withdrawnOn !== null)
+      throw new Refusal("conflict", "permit.withdrawn-already", { withdrawnOn: permit.withdrawnOn });
+    if (permit.validUntil !== null && permit.validUntil < withdrawnOn)
+      throw new Refusal("conflict", "permit.ended-before", { validUntil: permit.validUntil });
+    const taken = await transaction.permit.updateMany({
+      where: { id: permitId, withdrawnOn: null },
+      data: { withdrawnOn: toDate(withdrawnOn), withdrawnBecause: because },
+    });
+    if (taken.count === 0) throw new Refusal("conflict", "permit.changed-meanwhile");
+  },
+);
 
 export const recordTitle = command("recordTitle", SpecimenTitleInput, async (work, input) => {
   await requireSpecimen(work, input.specimenId);

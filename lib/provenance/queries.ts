@@ -12,15 +12,17 @@ import { maySee, requireSight } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
-import { DateText, toDate, toDateTextOrNull } from "#lib/platform/dates.ts";
+import { type DateText, toDate, toDateTextOrNull } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 import { type ConsentStatus, consentStatusOn } from "#lib/provenance/consent-status.ts";
+import { permitOn } from "#lib/provenance/permit-standing.ts";
 import {
   type ConsentFacts,
   type ConsentInput,
   DonorCode,
   type PermitInput,
+  type PermitRecord,
   type ProvenanceFacts,
   type TitleInput,
 } from "#lib/provenance/schema.ts";
@@ -32,7 +34,7 @@ type Reader = Database | Transaction;
 /** A page by key: rows after the key, as many as asked for. */
 export type Page = { after?: string | null; limit?: number };
 const mostRows = 200;
-const rowsAsked = (page: Page) => Math.min(Math.max(Math.trunc(page.limit ?? 50) || 1, 1), mostRows);
+export const rowsAsked = (page: Page) => Math.min(Math.max(Math.trunc(page.limit ?? 50) || 1, 1), mostRows);
 /** A key that is none begins at the beginning. */
 const afterCode = (page: Page) =>
   DonorCode.safeParse(page.after).success ? { gt: page.after as string } : {};
@@ -73,7 +75,12 @@ async function donorCodesOf(reader: Reader, specimenIds: readonly string[]): Pro
   return codes;
 }
 
-/** What rules may know of specimens, for a command or query that has already authorised. Every id has an entry. */
+const byKindAndNumber = [
+  { kind: "asc" },
+  { number: "asc" },
+] as const satisfies Prisma.PermitOrderByWithRelationInput[];
+
+/** What rules may know of specimens today, for a command or query that has already authorised. Every id has an entry. */
 export async function provenanceFactsOf(
   reader: Reader,
   specimenIds: readonly string[],
@@ -86,12 +93,16 @@ export async function provenanceFactsOf(
     where: { ...current, donorCode: { in: [...new Set([...donorCodes.values()].flat())] } },
     include: { answers: true },
   });
-  const permits = await reader.permit.findMany({ where, orderBy: [{ kind: "asc" }, { number: "asc" }] });
+  const permits = await reader.permit.findMany({ where, orderBy: [...byKindAndNumber] });
   const titles = await reader.title.findMany({ where });
 
   const consentOf = new Map(consents.map((row) => [row.donorCode, toConsentFacts(row)]));
   const permitsOf = new Map<string, PermitInput[]>(ids.map((id) => [id, []]));
-  for (const row of permits) permitsOf.get(row.specimenId)?.push(toPermit(row));
+  const day = today();
+  for (const row of permits) {
+    const counts = permitOn(toPermit(row), day);
+    if (counts) permitsOf.get(row.specimenId)?.push(counts);
+  }
   const titleOf = new Map(titles.map((row) => [row.specimenId, toTitle(row)]));
   return new Map(
     ids.map((id) => {
@@ -133,7 +144,10 @@ export type ProvenanceSheet = {
   donorCodes: string[] | null;
   /** Donors linked to this very specimen, without those of its parts and whole. */
   linkedDonorCodes: string[] | null;
+  /** Those that count today. */
   permits: PermitInput[];
+  /** Every permit as it was stated, those taken back included. */
+  permitRecords: PermitRecord[];
   title: TitleInput | null;
   looks: SealedLook[] | null;
 };
@@ -167,6 +181,10 @@ export async function getProvenance(viewer: Viewer, specimenId: string): Promise
   const facts = (await provenanceFactsOf(database(), [specimenId])).get(specimenId);
   if (!facts) throw notFound("specimen");
   const codes = (await donorCodesOf(database(), [specimenId])).get(specimenId) ?? [];
+  const permits = await database().permit.findMany({
+    where: { specimenId },
+    orderBy: [...byKindAndNumber],
+  });
 
   const seesScopes = maySee(viewer, "consentScopes");
   const seesCodes = maySee(viewer, "donorCode");
@@ -192,6 +210,7 @@ export async function getProvenance(viewer: Viewer, specimenId: string): Promise
     donorCodes: seesCodes ? codes : null,
     linkedDonorCodes: seesCodes ? specimen.donors.map(({ donorCode }) => donorCode) : null,
     permits: facts.permits,
+    permitRecords: permits.map(toPermit),
     title: facts.title,
     looks: maySee(viewer, "sealedLooks") ? await looksAt(database(), codes) : null,
   };
@@ -301,44 +320,6 @@ export async function listDonors(
       : null,
   }));
   return { rows, next: found.length > limit ? (rows.at(-1)?.code ?? null) : null };
-}
-
-export type ExpiringPermit = PermitInput & {
-  id: string;
-  specimenId: string;
-  accessionNumber: string;
-  title: string;
-};
-
-/** Permits whose last day is before the given one, those that have lapsed already included, the earliest first. */
-export async function listPermitsExpiring(
-  viewer: Viewer,
-  filter: { before: DateText },
-  page: Page = {},
-): Promise<{ rows: ExpiringPermit[]; next: string | null }> {
-  requireSight(viewer, "consentScopes");
-  const limit = rowsAsked(page);
-  const [, afterDay, afterId] = /^(\d{4}-\d{2}-\d{2})\/(.+)$/.exec(page.after ?? "") ?? [];
-  const after =
-    DateText.safeParse(afterDay).success && afterDay && Id.safeParse(afterId).success && afterId
-      ? {
-          OR: [
-            { validUntil: { gt: toDate(afterDay) } },
-            { validUntil: toDate(afterDay), id: { gt: afterId } },
-          ],
-        }
-      : {};
-  const found = await database().permit.findMany({
-    where: { AND: [{ validUntil: { lt: toDate(filter.before) } }, after] },
-    orderBy: [{ validUntil: "asc" }, { id: "asc" }],
-    take: limit + 1,
-    include: { specimen: { select: { accessionNumber: true, title: true } } },
-  });
-  const rows = found
-    .slice(0, limit)
-    .map((row) => ({ ...toPermit(row), id: row.id, specimenId: row.specimenId, ...row.specimen }));
-  const last = rows.at(-1);
-  return { rows, next: found.length > limit && last ? `${last.validUntil}/${last.id}` : null };
 }
 
 export type ConsentToReview = {

@@ -4,6 +4,7 @@
  * bundle them. What was not asked or is not known is never taken for a yes.
  */
 import { z } from "zod";
+import { CountryCode } from "#lib/platform/countries.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 
@@ -56,9 +57,6 @@ export const dispositions = [
   "unknown",
 ] as const;
 export type Disposition = (typeof dispositions)[number];
-
-/** ISO 3166-1 alpha-2, upper case. */
-export const CountryCode = z.string().regex(/^[A-Z]{2}$/, "country.two-letters");
 
 /** A donor's pseudonym: a letter and random characters that tell neither order nor time. */
 export const DonorCode = z.string().regex(/^D-[0-9A-Z]{5}$/, "donor.code-pattern");
@@ -127,6 +125,8 @@ export const permitKinds = [
   "export",
   "public display",
   "collecting or hunting",
+  "sampling",
+  "casting and scanning",
   "other",
 ] as const;
 export const PermitInput = z.object({
@@ -146,6 +146,22 @@ export const SpecimenPermitInput = PermitInput.extend({ specimenId: Id }).check(
     issues.push({ code: "custom", input: value, path: ["validUntil"], message: "permit.period-reversed" });
 });
 export type SpecimenPermitInput = z.infer<typeof SpecimenPermitInput>;
+
+/** Taking a permit back: the first day on which it no longer counts, and why, in words that somebody can judge later. */
+export const PermitWithdrawalInput = z.object({
+  permitId: Id,
+  withdrawnOn: DateText,
+  because: text(500).min(10, "permit.reason-missing"),
+});
+export type PermitWithdrawalInput = z.infer<typeof PermitWithdrawalInput>;
+
+/** A permit as it stands on record; one that was taken back stays, with the day and the reason. */
+export type PermitRecord = PermitInput & {
+  id: Id;
+  withdrawnOn: DateText | null;
+  /** Empty for a permit that was not taken back. */
+  withdrawnBecause: string;
+};
 
 export const titleStatuses = ["owned", "deposit", "loan-in", "disputed", "unknown"] as const;
 export const TitleInput = z.object({
@@ -215,6 +231,7 @@ export type ProvenanceFacts = {
   consents: ConsentFacts[];
   /** Donors linked to the specimen that have no consent record. */
   donorsWithoutConsent: number;
+  /** Those that count today: none that was taken back. */
   permits: PermitInput[];
   title: TitleInput | null;
 };

@@ -10,6 +10,7 @@ import {
   type ConsentFacts,
   ConsentInput,
   PermitInput,
+  type PermitRecord,
   type Scope,
   scopes,
   TitleInput,
@@ -48,12 +49,18 @@ export function toConsentFacts(row: ConsentRow): ConsentFacts {
   };
 }
 
-export function toPermit(row: Prisma.PermitGetPayload<object>): PermitInput {
-  return PermitInput.parse({
+export function toPermit(row: Prisma.PermitGetPayload<object>): PermitRecord {
+  const permit = PermitInput.parse({
     ...row,
     validFrom: toDateTextOrNull(row.validFrom),
     validUntil: toDateTextOrNull(row.validUntil),
   });
+  return {
+    ...permit,
+    id: row.id,
+    withdrawnOn: toDateTextOrNull(row.withdrawnOn),
+    withdrawnBecause: row.withdrawnBecause,
+  };
 }
 
 export function toTitle(row: Prisma.TitleGetPayload<object>): TitleInput {

@@ -334,6 +334,30 @@ test("addresses that no link makes are answered without a fault", async ({ signe
   }
 });
 
+test("an address that cannot be decoded names no record", async ({ signedIn, request }) => {
+  const page = await signedIn("collection manager");
+  for (const wrong of ["%E0%A4%A", "%", "%zz", "%FF", "a%b", "%E0%A4%A/edit"]) {
+    for (const place of ["specimens", "loans", "series", "institutions", "venues", "donors", "workings"]) {
+      const address = `/${place}/${wrong}`;
+      const answer = await page.request.get(address);
+      expect(answer.status(), address).toBe(404);
+      expect(await answer.text(), address).toContain("There is no such page");
+    }
+    for (const place of ["specimens", "loans", "institutions"]) {
+      const address = `/api/v1/${place}/${wrong}`;
+      const answer = await page.request.get(address);
+      expect(answer.status(), address).toBe(404);
+      if (!wrong.includes("/")) expect((await expectRefused(answer, address)).code).toBe("record.not-found");
+    }
+    expect((await request.get(`/carry/${wrong}`)).status(), wrong).toBe(404);
+    const signedOut = await request.get(`/specimens/${wrong}`);
+    expect(signedOut.status(), wrong).toBe(200);
+    expect(signedOut.url(), wrong).toContain("/sign-in");
+  }
+  await page.goto("/specimens/%E0%A4%A");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("There is no such page");
+});
+
 test("script and query text in a record is text on every page that shows it", async ({ signedIn }) => {
   const page = await signedIn("curator");
   const title = `<script>alert(1)</script><img src=x onerror=alert(2)>'; DROP TABLE specimen; --`;

@@ -3,6 +3,7 @@ import type { Page } from "@playwright/test";
 import { collection } from "#seed/scenario/collection.ts";
 import { recentDonors } from "#seed/scenario/donors-recent.ts";
 import { expect, expectAccessible, open, personOf, ready, test } from "#tests/support/browser-page.ts";
+import { recordThroughApi } from "#tests/support/browser-specimen.ts";
 
 /** A specimen of one donor who has a sealed record. */
 const specimen = collection.find(({ donors }) => donors.length === 1 && donors[0] === "alder")?.record;
@@ -127,4 +128,65 @@ test("a lecturer sees neither consent nor donor of a specimen", async ({ signedI
   await openSpecimen(page);
   await expect(page.getByRole("table", { name: "Consent" })).toHaveCount(0);
   await expect(donorLink(page)).toHaveCount(0);
+});
+
+test("a registrar takes a permit back with a day and a reason; recorded again, it counts again", async ({
+  signedIn,
+}) => {
+  const { id } = await recordThroughApi((await signedIn("curator")).request);
+  const page = await signedIn("registrar");
+  await open(page, `/specimens/${id}/provenance`);
+  const taking = page.getByRole("form", { name: "Take back a permit" });
+  await expect(taking).toHaveCount(0);
+
+  const recording = page.getByRole("form", { name: "Record a permit" });
+  await recording.getByLabel("Kind").selectOption("import");
+  await recording.getByLabel("Number").fill("IM 77/26");
+  await recording.getByLabel("Authority").fill("Veterinary office of the coast");
+  await recording.getByRole("button").click();
+  const row = page.getByRole("table", { name: "Permits of this specimen" }).getByRole("row").nth(1);
+  await expect(row).toContainText("no end stated");
+
+  const reason = "Revoked by the office, letter of 3 March";
+  await taking.getByLabel("Permit").selectOption({ label: "import, IM 77/26" });
+  await taking.getByLabel("Counts no longer from").fill("2026-03-05");
+  await taking.getByLabel("Reason").fill("too short");
+  await taking.getByRole("button").click();
+  await expect(taking.getByLabel("Reason")).toHaveAccessibleDescription(/in at least ten characters/);
+  await expect(taking.getByRole("alert")).toContainText("Say why the permit is taken back");
+  await taking.getByLabel("Reason").fill(reason);
+  await taking.getByRole("button").click();
+  await expect(row).toContainText("taken back on 5 March 2026");
+  await expect(row).toContainText(reason);
+  await expect(taking).toHaveCount(0);
+  await expectAccessible(page);
+  await open(page, `/specimens/${id}`);
+  await expect(page.getByRole("region", { name: "Provenance" })).not.toContainText("IM 77/26");
+
+  await open(page, `/specimens/${id}/provenance`);
+  await recording.getByLabel("Kind").selectOption("import");
+  await recording.getByLabel("Number").fill("IM 77/26");
+  await recording.getByLabel("Authority").fill("Veterinary office of the coast");
+  await recording.getByRole("button").click();
+  await expect(row).toContainText("no end stated");
+  await expect(row).not.toContainText(reason);
+  await open(page, `/specimens/${id}`);
+  await expect(page.getByRole("region", { name: "Provenance" })).toContainText("IM 77/26");
+
+  const inspector = await signedIn("inspector");
+  await open(inspector, `/audit?rowKey=${id}`);
+  await expect(inspector.getByRole("main")).toContainText("Permit taken back");
+  await expect(inspector.getByRole("main")).toContainText(reason);
+});
+
+test("an inspector reads who was given which role, and no address of anybody", async ({ signedIn }) => {
+  const page = await signedIn("inspector");
+  await open(page, "/audit?tableName=account");
+  const main = page.getByRole("main");
+  const { name, email } = personOf("curator");
+  await expect(main).toContainText(name);
+  await expect(main.getByText("changed; not for your role to see").first()).toBeAttached();
+  expect(await page.content()).not.toContain(email);
+  await expect(main.getByRole("link", { name })).toHaveCount(0);
+  await expectAccessible(page);
 });

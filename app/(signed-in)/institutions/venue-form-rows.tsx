@@ -75,6 +75,14 @@ export function PassageRows({ rows, form, errorOf }: Rows<"passages">) {
                   error={errorOf(path("loadKg"))}
                 />
               )}
+              {kind === "ramp" && (
+                <NumberField
+                  control={control}
+                  name={path("slopePercent")}
+                  label={words.slopePercent}
+                  error={errorOf(path("slopePercent"))}
+                />
+              )}
             </FieldGrid>
             <FormActions>
               {index > 0 && (
@@ -113,6 +121,7 @@ export function PassageRows({ rows, form, errorOf }: Rows<"passages">) {
             depthMm: null,
             secondWidthMm: null,
             loadKg: null,
+            slopePercent: null,
           })
         }
       >

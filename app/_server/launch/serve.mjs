@@ -87,6 +87,8 @@ export async function serve({ port, host, env, speaks = true }) {
       "--disable-warning=DeprecationWarning",
       "--import",
       inProject("app/_server/launch/leash.mjs"),
+      "--import",
+      inProject("app/_server/launch/addresses.mjs"),
       installed("next/dist/bin/next"),
       "start",
       "--hostname",

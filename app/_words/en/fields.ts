@@ -4,6 +4,13 @@ export const fieldWords = {
   no: "no",
   notKnown: "not known",
   notANumber: "Write a number, for example 45 or 45.5; leave the field empty when it is not known.",
+  twoReadings: (large: string, small: string) =>
+    `This can be read in two ways. Write ${large} or ${small}, with no mark between the thousands.`,
+  tooManyDecimals: (decimals: number) =>
+    decimals === 0
+      ? "This currency has no decimals. Write a whole number, for example 30000."
+      : `This currency has ${decimals} decimals. Write no more of them.`,
+  notAnAmount: "Write an amount, for example 30000 or 30000.50.",
   codesHint: "Two capital letters each, with commas between: NO, DE, AT.",
   save: "Save",
   cancel: "Cancel",

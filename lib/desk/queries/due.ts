@@ -11,7 +11,8 @@ import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays, type DateText, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
-import { listConsentsToReview, listPermitsExpiring } from "#lib/provenance/queries.ts";
+import { listPermitsExpiring } from "#lib/provenance/queries/permits-ending.ts";
+import { listConsentsToReview } from "#lib/provenance/queries.ts";
 
 const mostLoans = 500;
 

@@ -9,6 +9,7 @@ import {
   type AuditedTable,
   type Change,
   changesOf,
+  hasPageOf,
   labelOf,
   type Operation,
   pageEnd,
@@ -23,6 +24,7 @@ import { programViewer, type Viewer } from "#lib/people/viewer.ts";
 import { database } from "#lib/platform/database.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { parseInput } from "#lib/platform/parse.ts";
+import { notFound } from "#lib/platform/refusal.ts";
 
 /** One changed row as the viewer may read it. */
 export type HappenedEntry = {
@@ -39,6 +41,8 @@ export type HappenedEntry = {
   operation: Operation;
   label: string | null;
   record: RecordKey | null;
+  /** Whether the viewer has a page of the record; without one it is named and leads nowhere. */
+  recordOpens: boolean;
   /** How people call the record, where the row alone does not say. */
   recordName: string | null;
   changes: Change[];
@@ -167,6 +171,7 @@ async function toEntries(stored: readonly StoredEntry[], viewer: Viewer): Promis
       operation,
       label: labelOf(entry),
       record,
+      recordOpens: record !== null && hasPageOf(viewer, record),
       recordName: record && (names.get(record.key) ?? (record.kind === "donor" ? record.key : null)),
       changes: changes.map(named),
     };
@@ -336,6 +341,7 @@ export async function happenedToSpecimen(
   specimenId: string,
   limit?: number,
 ): Promise<HappenedEntry[]> {
+  if (!Id.safeParse(specimenId).success) throw notFound("specimen");
   return await happenedTo(viewer, await rowsOfSpecimens([specimenId]), limit);
 }
 
@@ -345,6 +351,7 @@ export async function happenedToInstitution(
   institutionId: string,
   limit?: number,
 ): Promise<HappenedEntry[]> {
+  if (!Id.safeParse(institutionId).success) throw notFound("institution");
   const id = { select: { id: true } } as const;
   const venues = await database().venue.findMany({
     where: { institutionId },

@@ -7,6 +7,7 @@ import {
   auditedTables,
   changesOf,
   deedsOf,
+  hasPageOf,
   labelOf,
   pageEnd,
   recordOf,
@@ -64,9 +65,9 @@ describe("tables", () => {
     expect(tablesShownTo(viewerAs("donor officer"))).toContain("donor_look");
   });
 
-  test("accounts are the administrator's", () => {
-    expect(tablesShownTo(viewerAs("administrator"))).toContain("account");
-    expect(tablesShownTo(viewerAs("registrar"))).not.toContain("account");
+  test("accounts are the administrator's, and the inspector's to see who holds which role", () => {
+    const readers = roles.filter((role) => tablesShownTo(viewerAs(role)).includes("account"));
+    expect(readers.sort()).toEqual(["administrator", "inspector"]);
   });
 });
 
@@ -116,6 +117,28 @@ describe("changes", () => {
     expect(changesOf(entry, collectionManager).some(({ withheld }) => withheld)).toBe(false);
   });
 
+  test("of an account tell an inspector the name and the roles, and not the address", () => {
+    const entry = anEntry({
+      tableName: "account",
+      before: { name: "Rowan Tidemark", email: "old@example.org", roles: ["registrar"] },
+      after: { name: "Rowan Tidemark", email: "new@example.org", roles: ["registrar", "curator"] },
+    });
+    const roleChange = {
+      field: "roles",
+      before: ["registrar"],
+      after: ["registrar", "curator"],
+      withheld: false,
+    };
+    expect(changesOf(entry, viewerAs("inspector"))).toEqual([
+      { field: "email", before: null, after: null, withheld: true },
+      roleChange,
+    ]);
+    expect(changesOf(entry, viewerAs("administrator"))).toEqual([
+      { field: "email", before: "old@example.org", after: "new@example.org", withheld: false },
+      roleChange,
+    ]);
+  });
+
   test("are none between two equal rows, whatever they hold", () => {
     fc.assert(
       fc.property(fc.dictionary(fc.string(), fc.jsonValue()), (row) => {
@@ -151,6 +174,16 @@ describe("names", () => {
       key: "v",
     });
     expect(recordOf(anEntry({ tableName: "consent_answer", after: { scope: "export" } }))).toBeNull();
+  });
+
+  test.each([
+    ["account", ["administrator"]],
+    ["donor", ["curator", "conservator", "collection manager", "donor officer", "inspector"]],
+    ["venue", ["registrar", "collection manager", "borrower registrar"]],
+    ["settings", [...roles]],
+  ] as const)("the page of a record of the kind %s is open to its readers alone", (kind, readers) => {
+    const open = roles.filter((role) => hasPageOf(viewerAs(role), { kind, key: "x" }));
+    expect(open.sort()).toEqual([...readers].sort());
   });
 });
 

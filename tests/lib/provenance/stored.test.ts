@@ -62,26 +62,35 @@ describe("a consent read back", () => {
 
 test("permits and titles come back with calendar days", () => {
   const specimenId = "01920000-0000-7000-8000-000000000002";
-  expect(
-    toPermit({
-      id: row.id,
-      specimenId,
-      kind: "import",
-      number: "77/26",
-      authority: "Veterinary office",
-      territories: [],
-      validFrom: null,
-      validUntil: new Date("2026-12-31"),
-      withdrawnOn: null,
-      withdrawnBecause: "",
-    }),
-  ).toEqual({
+  const stated = {
     kind: "import",
     number: "77/26",
     authority: "Veterinary office",
     territories: [],
+  } as const;
+  const permit = {
+    id: row.id,
+    specimenId,
+    ...stated,
+    territories: [],
+    validFrom: null,
+    validUntil: new Date("2026-12-31"),
+    withdrawnOn: null,
+    withdrawnBecause: "",
+  };
+  expect(toPermit(permit)).toEqual({
+    id: row.id,
+    ...stated,
     validFrom: null,
     validUntil: "2026-12-31",
+    withdrawnOn: null,
+    withdrawnBecause: "",
+  });
+  const takenBack = { withdrawnOn: new Date("2026-06-01"), withdrawnBecause: "Revoked by the office." };
+  expect(toPermit({ ...permit, ...takenBack })).toMatchObject({
+    validUntil: "2026-12-31",
+    withdrawnOn: "2026-06-01",
+    withdrawnBecause: "Revoked by the office.",
   });
   expect(
     toTitle({

@@ -1,4 +1,4 @@
-/** One institution: who it is, its venues with the facts a lender asks for, and what happened. */
+/** One institution: who it is, its venues with the facts a lender asks for, its loans, and what happened. */
 import type { Metadata } from "next";
 import Link from "next/link";
 import { EmptyState } from "#app/_parts/data-table.tsx";
@@ -14,23 +14,26 @@ import {
   Section,
 } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
-import { readId } from "#app/_server/record-id.ts";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
+import { LoansSection } from "#app/(signed-in)/institutions/[id]/loans-section.tsx";
 import { VenueSection } from "#app/(signed-in)/institutions/[id]/venue-section.tsx";
 import { happenedToInstitution } from "#lib/desk/queries/happened.ts";
+import { listLoans } from "#lib/loans/queries/list-loans.ts";
 import { paperStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import { getInstitution, type InstitutionSheet } from "#lib/people/queries.ts";
 import { today } from "#lib/platform/clock.ts";
+
+const newestLoans = 20;
 
 type Props = { params: Promise<{ id: string }> };
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const { id } = await params;
   const viewer = await requireViewer(`/institutions/${id}`);
-  return { title: (await orNotFound(() => getInstitution(viewer, readId(id)))).name };
+  return { title: (await orNotFound(() => getInstitution(viewer, id))).name };
 }
 
 function thingsNext(
@@ -90,13 +93,18 @@ function thingsNext(
 export default async function InstitutionPage({ params }: Props) {
   const { id } = await params;
   const viewer = await requireViewer(`/institutions/${id}`);
-  const institution = await orNotFound(() => getInstitution(viewer, readId(id)));
+  const institution = await orNotFound(() => getInstitution(viewer, id));
   const day = today();
   const subject = { institutionId: id };
   const may = {
     keepInstitution: mayDo(viewer, "keepInstitution"),
     keepVenue: mayDo(viewer, "keepVenue", subject),
   };
+  // The centre lends; it has no loans of its own.
+  const loans =
+    institution.kind !== "centre" && maySee(viewer, "loanFile", subject)
+      ? await listLoans(viewer, { borrowerId: institution.id }, { limit: newestLoans })
+      : null;
   const happened = maySee(viewer, "audit") ? await happenedToInstitution(viewer, id) : null;
   return (
     <RecordPage
@@ -121,6 +129,7 @@ export default async function InstitutionPage({ params }: Props) {
       index={[
         { id: "record", label: words.record },
         { id: "venues", label: words.venues, count: institution.venues.length },
+        ...(loans ? [{ id: "loans", label: words.loans }] : []),
         ...institution.venues.map((venue) => ({ id: `venue-${venue.id}`, label: venue.name })),
         ...(happened ? [{ id: "happened", label: words.happened }] : []),
       ]}
@@ -172,6 +181,7 @@ export default async function InstitutionPage({ params }: Props) {
           </Link>
         )}
       </Section>
+      {loans && <LoansSection viewer={viewer} institution={institution} loans={loans} />}
       {institution.venues.map((venue) => (
         <VenueSection key={venue.id} venue={venue} day={day} mayEdit={may.keepVenue} />
       ))}

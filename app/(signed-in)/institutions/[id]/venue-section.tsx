@@ -82,6 +82,12 @@ function Passages({ venue: { name, passages } }: { venue: VenueFacts }) {
           right: true,
           cell: ({ loadKg }) => (loadKg === null ? "" : formatNumber(loadKg)),
         },
+        {
+          key: "slope",
+          label: words.slopePercent,
+          right: true,
+          cell: ({ slopePercent }) => (slopePercent === null ? "" : formatNumber(slopePercent)),
+        },
       ]}
     />
   );

@@ -8,7 +8,7 @@ import {
 } from "#lib/desk/queries/happened.ts";
 import { keepAccount, keepInstitution } from "#lib/people/commands.ts";
 import type { InstitutionInput } from "#lib/people/schema.ts";
-import { programViewer, type Viewer } from "#lib/people/viewer.ts";
+import { programViewer, type Role, type Viewer } from "#lib/people/viewer.ts";
 import { setClock } from "#lib/platform/clock.ts";
 import {
   keepSealedRecord,
@@ -51,6 +51,7 @@ const aDoor = {
   depthMm: null,
   secondWidthMm: null,
   loadKg: null,
+  slopePercent: null,
 } as const;
 
 beforeAll(async () => {
@@ -111,6 +112,13 @@ describe("one record", () => {
     ).toEqual(["institution"]);
   });
 
+  test("is not looked for under what is no id", async () => {
+    for (const id of ["nothing", "' OR 1=1 --", ""]) {
+      await expect(happenedToSpecimen(curator, id)).rejects.toMatchObject({ kind: "not-found" });
+      await expect(happenedToInstitution(curator, id)).rejects.toMatchObject({ kind: "not-found" });
+    }
+  });
+
   test("is not told to borrowers", async () => {
     const lecturer = aViewer("lecturer", await aBorrower());
     await expect(happenedTo(lecturer, [{ table: "institution", key: "x" }])).rejects.toMatchObject({
@@ -153,6 +161,56 @@ describe("the sealed record", () => {
       expect(JSON.stringify(rows)).not.toContain(code);
     }
     expect((await listAuditEntries(officer, { tableName: "consent" })).rows.length).toBeGreaterThan(0);
+  });
+});
+
+describe("accounts", () => {
+  const person = {
+    email: "wren.saltmarsh@example.org",
+    name: "Wren Saltmarsh",
+    institutionId: null,
+    active: true,
+  };
+  const keep = (id: string | null, roles: Role[]) =>
+    keepAccount(administrator, {
+      account: { ...person, id, roles },
+      password: id === null ? "long enough for a test" : null,
+    });
+
+  test("tell an inspector who was given which role, when and by whom, and no address", async () => {
+    const id = await keep(null, ["conservator"]);
+    setClock(() => new Date("2027-02-01T09:00:00Z"));
+    await keep(id, ["conservator", "curator"]);
+    const { rows, tables } = await listAuditEntries(inspector, { tableName: "account", rowKey: id });
+    expect(tables).toContain("account");
+    expect(rows.map(({ label, by, operation }) => [label, by, operation])).toEqual([
+      [person.name, administrator.accountId, "update"],
+      [person.name, administrator.accountId, "insert"],
+    ]);
+    expect(rows[0]?.changes).toEqual([
+      { field: "roles", before: ["conservator"], after: ["conservator", "curator"], withheld: false },
+    ]);
+    expect(rows[0]?.at.getTime()).toBeGreaterThanOrEqual(rows[1]?.at.getTime() ?? Number.NaN);
+    expect(JSON.stringify(rows)).not.toContain(person.email);
+    expect(rows[1]?.changes).toContainEqual({ field: "email", before: null, after: null, withheld: true });
+    expect(rows.map(({ recordName, recordOpens }) => [recordName, recordOpens])).toEqual([
+      [person.name, false],
+      [person.name, false],
+    ]);
+    const own = await listAuditEntries(administrator, { tableName: "account", rowKey: id });
+    expect(own.rows[0]).toMatchObject({ record: { kind: "account", key: id }, recordOpens: true });
+    expect(JSON.stringify(own.rows)).toContain(person.email);
+  });
+
+  test("are nobody else's to read about", async () => {
+    const row = { table: "account", key: registrar.accountId } as const;
+    expect(await happenedTo(inspector, [row])).toHaveLength(1);
+    for (const viewer of [registrar, curator, officer]) {
+      const { rows, tables } = await listAuditEntries(viewer, { tableName: "account" });
+      expect(rows).toEqual([]);
+      expect(tables).not.toContain("account");
+      expect(await happenedTo(viewer, [row])).toEqual([]);
+    }
   });
 });
 

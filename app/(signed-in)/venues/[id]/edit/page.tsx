@@ -2,7 +2,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
-import { readId } from "#app/_server/record-id.ts";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
@@ -15,7 +14,7 @@ export const metadata: Metadata = { title: words.editVenue };
 export default async function EditVenuePage({ params }: { params: Promise<{ id: string }> }) {
   const { id } = await params;
   const viewer = await requireViewer(`/venues/${id}/edit`);
-  const venue = await orNotFound(() => getVenue(viewer, readId(id)));
+  const venue = await orNotFound(() => getVenue(viewer, id));
   if (!mayDo(viewer, "keepVenue", { institutionId: venue.institutionId })) notFound();
   return (
     <PlainPage>

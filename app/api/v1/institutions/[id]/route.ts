@@ -1,6 +1,5 @@
 /** `GET /api/v1/institutions/{id}`: one institution with its venues and their facts. */
 import { runOperation } from "#app/_server/api.ts";
-import { readId } from "#app/_server/record-id.ts";
 import { getInstitution } from "#lib/people/queries.ts";
 
 export async function GET(
@@ -9,6 +8,6 @@ export async function GET(
 ): Promise<Response> {
   return await runOperation(async (viewer) => {
     const { id } = await context.params;
-    return await getInstitution(viewer, readId(id));
+    return await getInstitution(viewer, id);
   });
 }

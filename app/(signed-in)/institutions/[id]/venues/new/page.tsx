@@ -2,7 +2,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
-import { readId } from "#app/_server/record-id.ts";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
@@ -16,7 +15,7 @@ export default async function NewVenuePage({ params }: { params: Promise<{ id: s
   const { id } = await params;
   const viewer = await requireViewer(`/institutions/${id}/venues/new`);
   if (!mayDo(viewer, "keepVenue", { institutionId: id })) notFound();
-  const institution = await orNotFound(() => getInstitution(viewer, readId(id)));
+  const institution = await orNotFound(() => getInstitution(viewer, id));
   return (
     <PlainPage>
       <Masthead title={words.newVenueAt(institution.name)} />
