@@ -11,14 +11,16 @@ import { type Mark, placeMarks } from "#lib/specimens/drawing/marks.ts";
 /** @param marks places as fractions of the picture's width and height */
 export function SpecimenDrawing({
   request,
+  named,
   label,
   marks = [],
 }: {
   request: DrawingRequest;
+  named: boolean;
   label: string;
   marks?: readonly Mark[];
 }) {
-  const drawing = drawSpecimen(request);
+  const drawing = drawSpecimen(request, named);
   return (
     <svg
       className={styles.drawing}

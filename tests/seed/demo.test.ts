@@ -10,6 +10,7 @@ import type { Viewer } from "#lib/people/viewer.ts";
 import { database } from "#lib/platform/database.ts";
 import { loadDemo } from "#seed/demo.ts";
 import { accounts } from "#seed/scenario/accounts.ts";
+import { centre } from "#seed/scenario/centre.ts";
 import { testDatabase } from "#tests/support/database.ts";
 
 let inspector: Viewer;
@@ -65,6 +66,23 @@ describe("what an inspector finds", () => {
     const all = actors.reduce((sum, { _count }) => sum + _count, 0);
     const theirs = ofPeople.reduce((sum, { _count }) => sum + _count, 0);
     expect(theirs / all).toBeGreaterThan(0.95);
+  });
+
+  test("that every specimen came to the centre on the day of its acquisition, what is only a deposit as well", async () => {
+    const specimens = await database().specimen.findMany({
+      select: {
+        accessionNumber: true,
+        acquiredOn: true,
+        custody: { where: { sequence: 1 }, select: { fromParty: true, toParty: true, handedOverAt: true } },
+        titleOf: { select: { status: true } },
+      },
+    });
+    expect(specimens.some(({ titleOf }) => titleOf?.status === "deposit")).toBe(true);
+    for (const { accessionNumber, acquiredOn, custody } of specimens)
+      expect([accessionNumber, custody]).toEqual([
+        accessionNumber,
+        [{ fromParty: null, toParty: centre.name, handedOverAt: acquiredOn }],
+      ]);
   });
 
   test("more than 60 specimens besides the sheets, each with three and more checks and a place", async () => {

@@ -19,6 +19,7 @@ import {
   SpecimenInput,
   specimenKinds,
 } from "#lib/specimens/schema.ts";
+import { showsTeeth } from "#lib/specimens/teeth.ts";
 import { accounts, demoPassword } from "#seed/scenario/accounts.ts";
 import { borrowers, type ScenarioInstitution } from "#seed/scenario/borrowers.ts";
 import { centre, places } from "#seed/scenario/centre.ts";
@@ -48,6 +49,8 @@ const isPaired = new Map<string, boolean>(
         .split("\n");
       const columns = header.split("\t");
       const [id, paired] = [columns.indexOf("id"), columns.indexOf("paired")];
+      // A file of names alone says nothing of sides.
+      if (paired < 0) return [];
       return lines.map((line): [string, boolean] => {
         const cells = line.split("\t");
         return [cells[id] ?? "", cells[paired] === "yes"];
@@ -59,13 +62,23 @@ function repeated(texts: readonly string[]): string[] {
   return texts.filter((text, index) => texts.indexOf(text) !== index);
 }
 
+/** The side that a structure's own name says, as "left lung" does. */
+const sideInName = (structureId: string) =>
+  structureId.split("-").find((word) => word === "left" || word === "right");
+
+function isOnWrongSide({ structureId, side }: Shown, paired: boolean): boolean {
+  if (paired) return side === "median" || side === "not applicable";
+  const named = sideInName(structureId);
+  return side === "both" || side === "unknown" || (named !== undefined && side !== named);
+}
+
 /** Unknown structures, structures on the wrong kind of side, and rows stated twice. */
 function faultsOf(shows: readonly Shown[]): string[] {
   return [
-    ...shows.flatMap(({ structureId, side }) => {
-      const paired = isPaired.get(structureId);
-      if (paired === undefined) return [`${structureId} is not in the vocabulary`];
-      return paired === (side === "median") ? [`${structureId} cannot be ${side}`] : [];
+    ...shows.flatMap((shown) => {
+      const paired = isPaired.get(shown.structureId);
+      if (paired === undefined) return [`${shown.structureId} is not in the vocabulary`];
+      return isOnWrongSide(shown, paired) ? [`${shown.structureId} cannot be ${shown.side}`] : [];
     }),
     ...repeated(shows.map(({ structureId, side }) => `${structureId} ${side} twice`)),
   ];
@@ -131,6 +144,36 @@ describe("the specimens", () => {
       expect(repeated(collection.map(textOf).filter((text) => text !== ""))).toEqual([]);
   });
 
+  test("what is filled with mercury, latex, gelatine or resin was injected, and only what is a cast was cast", () => {
+    const steps = collection.flatMap(({ record, steps: made }) => made.map((one) => ({ record, ...one })));
+    for (const { record, step, note } of steps) {
+      const isFilling = /mercury|latex|gelatine|resin in the/i.test(note);
+      expect([record.accessionNumber, step === "injection"]).toEqual([record.accessionNumber, isFilling]);
+      if (step === "casting") expect(["cast", "sheet"]).toContain(record.kind);
+    }
+  });
+
+  test("unpaired organs off the median plane are not said to be median", () => {
+    const shown = [
+      ...collection.flatMap(({ shows }) => shows),
+      ...Object.values(seriesOfSheets).flatMap((one) =>
+        sheetNumbers(one).flatMap((number) => shownOnSheet(one, number)),
+      ),
+    ];
+    const off =
+      /lung|main-bronchus|spleen|gallbladder|hepatic-(artery|duct|vein)|coronary-artery|caecum|appendix|colon$|liver$|^stomach|^heart|^pancreas|vena-cava/;
+    const found = shown.filter(({ structureId }) => off.test(structureId));
+    expect(new Set(found.map(({ structureId }) => structureId)).size).toBeGreaterThan(20);
+    expect(found.filter(({ side }) => side === "median").map(({ structureId }) => structureId)).toEqual([]);
+    const sideOf = (id: string) =>
+      new Set(shown.filter((one) => one.structureId === id).map(({ side }) => side));
+    expect(sideOf("spleen")).toEqual(new Set(["left"]));
+    expect(sideOf("gallbladder")).toEqual(new Set(["right"]));
+    expect(sideOf("left-lung")).toEqual(new Set(["left"]));
+    expect(sideOf("liver")).toEqual(new Set(["not applicable"]));
+    expect(sideOf("larynx")).toEqual(new Set(["median"]));
+  });
+
   test("the sexes of genital structures agree with the record", () => {
     const of = (pattern: RegExp) =>
       collection
@@ -146,7 +189,7 @@ describe("the specimens", () => {
 describe("the checks", () => {
   test.each(collection.map((one) => [one.record.accessionNumber, one] as const))(
     "%s has three and more, on days of their own, in words that fit its preparation",
-    (number, { record }) => {
+    (number, { record, shows }) => {
       const history = histories[number];
       expect(history).toBeDefined();
       if (!history) return;
@@ -154,7 +197,7 @@ describe("the checks", () => {
       expect(days.length).toBeGreaterThanOrEqual(3);
       expect(days).toEqual([...new Set(days)].sort((a, b) => a - b));
       expect(Math.max(...days)).toBeLessThan(0);
-      const groups = groupsFor(preparationCodeOf(record));
+      const groups = groupsFor(preparationCodeOf({ ...record, hasTeeth: showsTeeth(shows) }));
       for (const { term } of Object.values(history.marks)) expect(groups).toContain(groupOf(term));
       const read = history.checks.flatMap(({ readings }) => Object.keys(readings));
       expect(new Set(read)).toEqual(new Set(Object.keys(history.marks)));

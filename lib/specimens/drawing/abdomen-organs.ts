@@ -1,6 +1,6 @@
 /**
- * Organs of the belly and the pelvis as they are shown one by one: liver, stomach,
- * kidney whole and halved, spleen, pancreas with duodenum, the large bowel, uterus.
+ * Organs of the belly as they are shown one by one: liver, stomach,
+ * kidney whole and halved, spleen, pancreas with duodenum, the bowel.
  */
 import { mass, pouchedTube, reachInside, tube } from "#lib/specimens/drawing/forms.ts";
 import {
@@ -9,10 +9,7 @@ import {
   at,
   band,
   contours,
-  dots,
-  ellipse,
   ellipsePoints,
-  mirrored,
   type Point,
   ring,
   roundBand,
@@ -46,11 +43,11 @@ export function drawLiver(vary: Variation): Sketch {
       ),
     ],
     callouts: [
-      { text: "lobus dexter", at: [56, 70] },
-      { text: "lobus sinister", at: [168, 46] },
-      { text: "lig. falciforme", at: [134, 50] },
-      { text: "vesica biliaris", at: [100, 140] },
-      { text: "v. cava inferior", at: [78, -4] },
+      { structure: "right-lobe-of-liver", at: [56, 70] },
+      { structure: "left-lobe-of-liver", at: [168, 46] },
+      { structure: "falciform-ligament", at: [134, 50] },
+      { structure: "gallbladder", at: [100, 140] },
+      { structure: "inferior-vena-cava", at: [78, -4] },
     ],
   };
 }
@@ -108,12 +105,12 @@ export function drawStomach(vary: Variation): Sketch {
       stroked("line", smooth(at("34,117 37,126 35,137"))),
     ],
     callouts: [
-      { text: "oesophagus", at: [72, 0] },
-      { text: "fundus gastricus", at: [126, 14] },
-      { text: "curvatura major", at: [156, 102] },
-      { text: "curvatura minor", at: [104, 84] },
-      { text: "pylorus", at: [34, 127] },
-      { text: "duodenum", at: [-8, 150] },
+      { structure: "oesophagus", at: [72, 0] },
+      { structure: "fundus-of-stomach", at: [126, 14] },
+      { structure: "greater-curvature-of-stomach", at: [156, 102] },
+      { structure: "lesser-curvature-of-stomach", at: [104, 84] },
+      { structure: "pylorus", at: [34, 127] },
+      { structure: "duodenum", at: [-8, 150] },
     ],
   };
 }
@@ -123,11 +120,14 @@ const kidneyOutline: readonly Point[] = at(`
   50,10
 `);
 
-export function drawKidney(vary: Variation): Sketch {
+/** A left kidney from the front. @param withGland with the suprarenal gland on its upper pole */
+export function drawKidney(vary: Variation, withGland: boolean): Sketch {
   const outline = vary.loosen(kidneyOutline, 1.2);
   return {
     shapes: [
-      filled("fat", ring(vary.loosen(at("46,8 54,-8 70,-12 84,-4 78,8 62,2"), 1)), "line"),
+      ...(withGland
+        ? [filled("fat", ring(vary.loosen(at("46,8 54,-8 70,-12 84,-4 78,8 62,2"), 1)), "line")]
+        : []),
       ...tube(at("58,84 30,96 20,130 16,178"), [8, 6, 3.6, 3.4], "nerve"),
       ...tube(at("62,76 28,70 0,72"), [4, 5, 5.6], "vein"),
       ...tube(at("62,64 30,57 0,53"), [2.4, 3.4, 3.6], "artery"),
@@ -135,15 +135,16 @@ export function drawKidney(vary: Variation): Sketch {
       stroked("fine", smooth(at("44,58 51,68 53,80 51,92 46,102")), smooth(at("47,64 56,72 57,84 52,96"))),
     ],
     callouts: [
-      { text: "glandula suprarenalis", at: [66, -6] },
-      { text: "a. renalis", at: [18, 56] },
-      { text: "v. renalis", at: [16, 70] },
-      { text: "ureter", at: [18, 140] },
-      { text: "extremitas inferior", at: [76, 132] },
+      ...(withGland ? [{ structure: "suprarenal-gland", at: [66, -6] } as const] : []),
+      { structure: "renal-artery", at: [18, 56] },
+      { structure: "renal-vein", at: [16, 70] },
+      { structure: "ureter", at: [18, 140] },
+      { structure: "inferior-pole-of-kidney", at: [76, 132] },
     ],
   };
 }
 
+/** A left kidney cut open, from the front. */
 export function drawKidneyHalved(vary: Variation): Sketch {
   const outline = vary.loosen(kidneyOutline, 1);
   const hilum: Point = [58, 76];
@@ -199,11 +200,13 @@ export function drawKidneyHalved(vary: Variation): Sketch {
       ...tube(at("50,66 28,56 0,52"), [2.6, 3, 3.4], "artery"),
     ],
     callouts: [
-      { text: "cortex renalis", at: [98, 62] },
-      { text: "pyramis renalis", at: pyramids[1]?.top ?? [60, 30] },
-      { text: "pelvis renalis", at: [48, 86] },
-      { text: "a. renalis", at: [14, 54] },
-      { text: "ureter", at: [18, 140] },
+      { structure: "renal-cortex", at: [98, 62] },
+      { structure: "renal-papillae", at: pyramids[3]?.tip ?? [70, 60] },
+      { structure: "minor-renal-calices", at: pyramids[4]?.tip ?? [70, 80] },
+      { structure: "renal-pyramids", at: pyramids[1]?.top ?? [60, 30] },
+      { structure: "renal-pelvis", at: [48, 86] },
+      { structure: "renal-artery", at: [14, 54] },
+      { structure: "ureter", at: [18, 140] },
     ],
   };
 }
@@ -226,11 +229,11 @@ export function drawSpleen(vary: Variation): Sketch {
       stroked("fine", smooth(at("72,24 72,34")), smooth(at("98,36 92,44"))),
     ],
     callouts: [
-      { text: "margo superior", at: [84, 24] },
-      { text: "hilum splenicum", at: [60, 66] },
-      { text: "a. splenica", at: [130, 50] },
-      { text: "v. splenica", at: [134, 62] },
-      { text: "facies diaphragmatica", at: [40, 92] },
+      { structure: "superior-border-of-spleen", at: [84, 24] },
+      { structure: "hilum-of-spleen", at: [60, 66] },
+      { structure: "splenic-artery", at: [130, 50] },
+      { structure: "splenic-vein", at: [134, 62] },
+      { structure: "diaphragmatic-surface-of-spleen", at: [40, 92] },
     ],
   };
 }
@@ -267,17 +270,18 @@ export function drawPancreas(vary: Variation): Sketch {
       stroked("artery", smooth(at("78,46 98,44 116,50 132,40 150,42 170,30"))),
     ],
     callouts: [
-      { text: "duodenum", at: [8, 70] },
-      { text: "ductus choledochus", at: [56, 20] },
-      { text: "ductus pancreaticus", at: [116, 65] },
-      { text: "caput pancreatis", at: [36, 96] },
-      { text: "cauda pancreatis", at: [168, 42] },
-      { text: "v. mesenterica superior", at: [87, 140] },
+      { structure: "duodenum", at: [8, 70] },
+      { structure: "bile-duct", at: [56, 20] },
+      { structure: "pancreatic-duct", at: [116, 65] },
+      { structure: "head-of-pancreas", at: [36, 96] },
+      { structure: "tail-of-pancreas", at: [168, 42] },
+      { structure: "superior-mesenteric-vein", at: [87, 140] },
     ],
   };
 }
 
-export function drawBowel(vary: Variation): Sketch {
+/** @param withLoops with the small intestine inside the frame of the colon */
+export function drawBowel(vary: Variation, withLoops: boolean): Sketch {
   const frame: Point[] = vary.loosen(
     at(`
       22,140 18,100 18,66 24,42 44,34 70,42 96,46 120,40 138,28 154,36 160,64 158,100 154,130 140,150
@@ -318,7 +322,7 @@ export function drawBowel(vary: Variation): Sketch {
   }).flat();
   return {
     shapes: [
-      ...loops,
+      ...(withLoops ? loops : []),
       ...pouchedTube(frame, 10.5, 15, "organ"),
       filled("organ", ring(ellipsePoints(22, 146, 15, 17, 0, 10)), "outline"),
       ...tube(at("20,160 12,172 16,184"), 3, "tissue"),
@@ -326,69 +330,12 @@ export function drawBowel(vary: Variation): Sketch {
       stroked("line", smooth(at("22,134 17,100 17,66 24,41 44,33 70,41 96,45 120,39 138,27"))),
     ],
     callouts: [
-      { text: "colon ascendens", at: [18, 84] },
-      { text: "colon transversum", at: [104, 40] },
-      { text: "colon descendens", at: [156, 80] },
-      { text: "caecum", at: [20, 148] },
-      { text: "appendix vermiformis", at: [13, 176] },
-      { text: "ileum", at: [120, 104] },
-    ],
-  };
-}
-
-export function drawUterus(vary: Variation): Sketch {
-  const half: Point[] = at("0,10 18,12 31,22 30,40 20,62 14,84 13,108 0,112");
-  const outline = [...half, ...mirrored(half).reverse()].filter(
-    (point, index) => index < half.length || point[0] !== 0,
-  );
-  const tubeLine: Point[] = vary.loosen(at("28,22 48,12 72,8 94,18 104,36"), 1.4);
-  const sides = (line: readonly Point[], width: number | readonly number[]): Shape[] => [
-    ...tube(line, width, "organ"),
-    ...tube(mirrored(line), width, "organ"),
-  ];
-  return {
-    shapes: [
-      filled("tissue", ring(at("24,22 60,14 98,30 88,60 52,80 18,84")), "fine"),
-      filled("tissue", ring(mirrored(at("24,22 60,14 98,30 88,60 52,80 18,84"))), "fine"),
-      filled("tissue", band(at("0,104 0,140 0,168"), [17, 21, 20]), "outline"),
-      stroked("fine", ...[0, 1, 2, 3].map((row) => arc(0, 126 + row * 10, 18, 4, 0.3, Math.PI - 0.3))),
-      ...sides(tubeLine, [4, 3.4, 4, 5.5, 7]),
-      ...[1, -1].map((side) =>
-        stroked(
-          "line",
-          ...[-0.5, -0.1, 0.3, 0.7].map((turn) =>
-            smooth([
-              [104 * side, 38],
-              [(104 + 8 * Math.sin(turn * 2)) * side, 46],
-              [(104 + 11 * Math.sin(turn * 2.4)) * side, 54],
-            ]),
-          ),
-        ),
-      ),
-      ...[1, -1].flatMap((side): Shape[] => [
-        filled("bone", ellipse(76 * side, 42, 15, 9, -0.2 * side), "outline"),
-        stroked(
-          "stipple",
-          dots(
-            Array.from({ length: 7 }, (): Point => [76 * side + vary.within(-9, 9), 42 + vary.within(-4, 4)]),
-          ),
-        ),
-      ]),
-      filled("muscle", ring(outline), "outline"),
-      filled("hollow", ring(at("-16,26 0,30 16,26 6,48 3,74 4,104 -4,104 -3,74 -6,48")), "line"),
-      stroked("hatch", contours(outline, 1, 5, [0.93, 0.86]), contours(outline, 9, 13, [0.93, 0.86])),
-      stroked(
-        "artery",
-        smooth(at("60,96 34,92 24,78 29,64 30,48 36,34")),
-        smooth(at("-60,96 -34,92 -24,78 -29,64 -30,48 -36,34")),
-      ),
-    ],
-    callouts: [
-      { text: "fundus uteri", at: [-8, 16] },
-      { text: "tuba uterina", at: [60, 9] },
-      { text: "ovarium", at: [76, 42] },
-      { text: "a. uterina", at: [-30, 88] },
-      { text: "cervix uteri", at: [10, 98] },
+      { structure: "ascending-colon", at: [18, 84] },
+      { structure: "transverse-colon", at: [104, 40] },
+      { structure: "descending-colon", at: [156, 80] },
+      { structure: "caecum", at: [20, 148] },
+      { structure: "vermiform-appendix", at: [13, 176] },
+      ...(withLoops ? [{ structure: "ileum", at: [120, 104] } as const] : []),
     ],
   };
 }

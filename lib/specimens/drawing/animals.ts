@@ -1,15 +1,16 @@
 /**
- * Animals from the left side: horse, dog, cat, bird, fish and snake, as a preparation
- * of the whole animal with its muscles or organs, or as a mounted skeleton inside
- * the animal's outline.
+ * Whole animals from the left side: plain, with their muscles and great arteries, or
+ * as a mounted skeleton inside the animal's outline.
  */
 import { type Plan, plans } from "#lib/specimens/drawing/animal-plans.ts";
-import { type AnimalView, drawFish, drawSnake } from "#lib/specimens/drawing/fish-and-snake.ts";
+import { drawFalconSkeleton } from "#lib/specimens/drawing/falcon.ts";
+import { drawFish, drawSnake } from "#lib/specimens/drawing/fish-and-snake.ts";
 import { belly, longBone, vertebralColumn } from "#lib/specimens/drawing/forms.ts";
 import {
   along,
   at,
-  band,
+  between,
+  box,
   contours,
   ellipse,
   type Point,
@@ -28,9 +29,23 @@ import {
 } from "#lib/specimens/drawing/plate.ts";
 import type { Variation } from "#lib/specimens/drawing/variation.ts";
 
-export const animals = ["horse", "cow", "sheep", "pig", "dog", "cat", "bird", "fish", "snake"] as const;
-
+export const animals = [
+  "horse",
+  "cow",
+  "sheep",
+  "pig",
+  "dog",
+  "cat",
+  "otter",
+  "fowl",
+  "falcon",
+  "fish",
+  "snake",
+] as const;
 export type Animal = (typeof animals)[number];
+
+export const animalViews = ["plain", "muscles", "muscles and arteries", "skeleton"] as const;
+export type AnimalView = (typeof animalViews)[number];
 
 function legsOfBird(): Shape[] {
   return [
@@ -80,148 +95,88 @@ function skeletonOf(plan: Plan): Shape[] {
   ];
 }
 
-function organsOf(plan: Plan): Shape[] {
-  const spine = along(plan.spine, 21);
-  const at = (share: number, down: number): Point => {
-    const [x, y] = spine[Math.round(share * 20)] ?? [0, 0];
-    return [x, y + down];
-  };
-  const start = plan.ribs[0];
-  const end = plan.ribs[1];
-  const depth = (plan.breast[1]?.[1] ?? 0) - (at(start, 0)[1] ?? 0);
-  /** 0 at the first rib, 1 at the last, beyond it the loins. */
-  const middle = (share: number) => start + (end - start) * share * 0.86;
-  return [
-    filled(
-      "tissue",
-      ring([
-        at(middle(0.05), depth * 0.12),
-        at(middle(0.5), depth * 0.1),
-        at(middle(1.15), depth * 0.2),
-        at(middle(0.75), depth * 0.62),
-        at(middle(0.1), depth * 0.6),
-      ]),
-      "line",
-    ),
-    filled(
-      "organ",
-      ring([
-        at(middle(0.2), depth * 0.5),
-        at(middle(0.46), depth * 0.46),
-        at(middle(0.56), depth * 0.7),
-        at(middle(0.38), depth * 0.9),
-        at(middle(0.22), depth * 0.74),
-      ]),
-      "line",
-    ),
-    filled(
-      "deep",
-      ring([
-        at(middle(0.8), depth * 0.5),
-        at(middle(1.15), depth * 0.3),
-        at(middle(1.2), depth * 0.6),
-        at(middle(0.95), depth * 0.86),
-      ]),
-      "line",
-    ),
-    filled(
-      "muscle",
-      ring([
-        at(middle(1.2), depth * 0.34),
-        at(middle(1.55), depth * 0.3),
-        at(middle(1.6), depth * 0.62),
-        at(middle(1.25), depth * 0.74),
-      ]),
-      "line",
-    ),
-    filled(
-      "organ",
-      ellipse(
-        at(middle(1.75), depth * 0.22)[0],
-        at(middle(1.75), depth * 0.22)[1],
-        depth * 0.16,
-        depth * 0.1,
-      ),
-      "line",
-    ),
-    stroked(
-      "artery",
-      smooth([
-        at(middle(0.4), depth * 0.46),
-        at(middle(0.5), depth * 0.2),
-        at(middle(0.9), depth * 0.1),
-        at(middle(1.8), depth * 0.1),
-      ]),
-    ),
-  ];
+/** The great arteries as they run along the spine, the neck and the limbs. */
+function arteriesOf(plan: Plan): Shape {
+  const spine = along(plan.spine, 21).map(([x, y]): Point => [x, y + plan.bone * 3]);
+  const [fore = [], hind = []] = plan.limbs;
+  const heart: Point = between(plan.breast[1] ?? [0, 0], spine[8] ?? [0, 0], 0.4);
+  return stroked(
+    "artery",
+    smooth([heart, ...spine.slice(7, 17)]),
+    smooth([heart, ...spine.slice(1, 6).reverse()]),
+    smooth([heart, ...fore.slice(1)]),
+    smooth([spine[15] ?? [0, 0], ...hind.slice(1)]),
+  );
 }
 
 export function drawAnimal(vary: Variation, animal: Animal, view: AnimalView): Sketch {
-  if (animal === "fish") return drawFish(vary, view);
-  if (animal === "snake") return drawSnake(vary, view);
+  const bare = view === "skeleton";
+  if (animal === "fish") return drawFish(vary, bare);
+  if (animal === "snake") return drawSnake(vary, bare);
+  if (animal === "falcon") return bare ? drawFalconSkeleton(vary) : { shapes: [], callouts: [] };
   const plan = plans[animal];
   const outline = vary.loosen(plan.outline, 0.7);
-  const bare = view === "skeleton";
   const body: Shape[] = [
     ...(bare ? [] : plan.farLegs.map((leg) => filled("deep", ring(leg, 0.9), "line"))),
-    ...(animal === "bird" && !bare ? legsOfBird() : []),
+    ...(animal === "fowl" && !bare ? legsOfBird() : []),
     filled(bare ? "paper" : "tissue", ring(outline, 0.9), bare ? "hidden" : "outline"),
   ];
-  const eye: Shape[] = [filled("ink", ellipse(plan.eye[0], plan.eye[1], 1.8))];
-  const inside: Shape[] = bare
-    ? skeletonOf(plan)
-    : view === "organs"
-      ? [
-          ...organsOf(plan),
-          ...eye,
-          stroked("fine", ...plan.lines.map((line) => smooth(line))),
-          stroked("hatch", contours(outline, 6, 11, [0.97, 0.94])),
-        ]
-      : [
-          stroked("fine", ...plan.lines.map((line) => smooth(line))),
-          ...finer({ shapes: plan.muscles.flatMap(([spine, widths]) => belly(spine, widths)), callouts: [] })
-            .shapes,
-          ...eye,
-        ];
+  const surface: Shape[] = [
+    stroked("fine", ...plan.lines.map((line) => smooth(line))),
+    stroked("hatch", contours(outline, 6, 11, [0.97, 0.94])),
+    filled("ink", ellipse(plan.eye[0], plan.eye[1], 1.8)),
+  ];
+  const flesh = (): Shape[] => [
+    ...finer({ shapes: plan.muscles.flatMap(([spine, widths]) => belly(spine, widths)), callouts: [] })
+      .shapes,
+    ...(view === "muscles and arteries" ? [arteriesOf(plan)] : []),
+  ];
+  const inside = bare ? skeletonOf(plan) : view === "plain" ? surface : [...surface, ...flesh()];
   const floor = Math.max(...plan.outline.map((point) => point[1]));
   const stand: Shape[] =
-    bare && animal !== "bird"
-      ? [
-          filled(
-            "glass",
-            band(
-              [
-                [60, floor + 4],
-                [160, floor + 4],
-                [262, floor + 4],
-              ],
-              2.6,
-            ),
-            "fine",
-          ),
-        ]
-      : [];
-  const shoulder = plan.limbs[0]?.[1] ?? [0, 0];
-  const callouts: Callout[] = bare
-    ? [
-        { text: "cranium", at: plan.skull[1] ?? plan.eye },
-        { text: "columna vertebralis", at: plan.spine[4] ?? [0, 0] },
-        { text: "sternum", at: plan.breast[2] ?? [0, 0] },
+    bare && animal !== "fowl" ? [filled("glass", box(60, floor + 2, 202, 5), "fine")] : [];
+  return {
+    shapes: [...stand, ...body, ...inside],
+    callouts: bare ? bonesOf(plan, animal) : animal === "fowl" ? [] : fleshOf(plan, view),
+  };
+}
+
+function middle(line: readonly Point[] | undefined, first: number): Point {
+  return between(line?.[first] ?? [0, 0], line?.[first + 1] ?? [0, 0], 0.5);
+}
+
+function bonesOf(plan: Plan, animal: Animal): Callout[] {
+  const [fore, hind] = plan.limbs;
+  return [
+    { structure: "skull", at: plan.skull[1] ?? plan.eye },
+    { structure: "vertebral-column", at: plan.spine[4] ?? [0, 0] },
+    { structure: "caudal-vertebrae", at: plan.spine.at(-2) ?? [0, 0] },
+    { structure: "sternum", at: plan.breast[2] ?? [0, 0] },
+    { structure: animal === "fowl" ? "humerus" : "scapula", at: middle(fore, 0) },
+    ...(animal === "fowl" ? [] : [{ structure: "humerus", at: middle(fore, 1) }]),
+    { structure: "femur", at: middle(hind, 1) },
+    { structure: "tibia", at: middle(hind, 2) },
+  ];
+}
+
+function fleshOf(plan: Plan, view: AnimalView): Callout[] {
+  if (view === "plain") return [];
+  const muscle = (index: number): Point => plan.muscles[index]?.[0][1] ?? [0, 0];
+  const flesh: Callout[] = [
+    { structure: "trapezius", at: muscle(0) },
+    { structure: "triceps-brachii", at: muscle(1) },
+    { structure: "latissimus-dorsi", at: muscle(2) },
+    { structure: "biceps-femoris", at: muscle(3) },
+  ];
+  return view === "muscles"
+    ? flesh
+    : [
+        ...flesh,
         {
-          text: animal === "bird" ? "humerus" : "scapula",
-          at: [
-            (shoulder[0] + (plan.limbs[0]?.[0]?.[0] ?? 0)) / 2,
-            (shoulder[1] + (plan.limbs[0]?.[0]?.[1] ?? 0)) / 2,
-          ],
+          structure: "abdominal-aorta",
+          at: [plan.spine[4]?.[0] ?? 0, (plan.spine[4]?.[1] ?? 0) + plan.bone * 3],
         },
-        {
-          text: "femur",
-          at: [
-            ((plan.limbs[1]?.[1]?.[0] ?? 0) + (plan.limbs[1]?.[2]?.[0] ?? 0)) / 2,
-            ((plan.limbs[1]?.[1]?.[1] ?? 0) + (plan.limbs[1]?.[2]?.[1] ?? 0)) / 2,
-          ],
-        },
-      ]
-    : [];
-  return { shapes: [...stand, ...body, ...inside], callouts };
+        { structure: "femoral-artery", at: middle(plan.limbs[1], 1) },
+        { structure: "brachial-artery", at: middle(plan.limbs[0], 1) },
+      ];
 }

@@ -1,34 +1,35 @@
 /**
- * The whole body standing, from the front, and one system drawn into its outline:
- * muscles, vessels, nerves, or the organs of the trunk. The outline is plain; no
- * face is drawn.
+ * The whole body standing, from the front, with muscles, arteries or nerves drawn into
+ * its outline; sitting, from its left side; and the nerves alone on a board. The
+ * outline is plain; no face is drawn.
  */
-import { belly, pouchedTube, tube } from "#lib/specimens/drawing/forms.ts";
+import { belly } from "#lib/specimens/drawing/forms.ts";
 import {
   along,
-  arc,
   at,
   bothHalves,
+  bothLines,
   ellipse,
   mapPath,
-  mirrored,
-  type Path,
   type Point,
   ring,
   roundBand,
   smooth,
+  straight,
 } from "#lib/specimens/drawing/pen.ts";
 import {
+  bothSides,
   type Callout,
   filled,
   finer,
   type Shape,
   type Sketch,
   stroked,
+  turnSketch,
 } from "#lib/specimens/drawing/plate.ts";
 import type { Variation } from "#lib/specimens/drawing/variation.ts";
 
-export const systems = ["muscles", "vessels", "nerves", "organs"] as const;
+export const systems = ["muscles", "arteries", "nerves"] as const;
 export type BodySystem = (typeof systems)[number];
 
 const half: readonly Point[] = at(`
@@ -38,17 +39,6 @@ const half: readonly Point[] = at(`
   31,288 28.6,314 24.4,338 24.4,346 29,354 27,360 17,360 14.6,350 15,338 13.4,316 10.6,290
   12.6,270 12.4,254 8.4,228 4.4,202 1.6,186 0,182
 `);
-
-function bothSides(shapes: readonly Shape[]): Shape[] {
-  return [
-    ...shapes,
-    ...shapes.map((shape) => ({ ...shape, path: mapPath(shape.path, ([x, y]) => [-x, y]) })),
-  ];
-}
-
-function both(line: readonly Point[]): Path[] {
-  return [smooth(line), smooth(mirrored(line))];
-}
 
 function muscles(vary: Variation): { shapes: Shape[]; callouts: Callout[] } {
   const few = [-0.5, 0, 0.5] as const;
@@ -89,61 +79,36 @@ function muscles(vary: Variation): { shapes: Shape[]; callouts: Callout[] } {
       filled("bone", ellipse(20, 266, 5.4, 6), "line"),
     ]),
     callouts: [
-      { text: "m. pectoralis major", at: [18, 78] },
-      { text: "m. deltoideus", at: [-46, 82] },
-      { text: "m. rectus abdominis", at: [-8, 120] },
-      { text: "m. sartorius", at: [18, 206] },
-      { text: "m. tibialis anterior", at: [-23, 306] },
+      { structure: "pectoralis-major", at: [18, 78] },
+      { structure: "deltoid", at: [-46, 82] },
+      { structure: "rectus-abdominis", at: [-8, 120] },
+      { structure: "sartorius", at: [18, 206] },
+      { structure: "tibialis-anterior", at: [-23, 306] },
     ],
   };
 }
 
-function vessels(vary: Variation): { shapes: Shape[]; callouts: Callout[] } {
-  const limb: Point[][] = [
+function arteries(vary: Variation): { shapes: Shape[]; callouts: Callout[] } {
+  const limbs: Point[][] = [
     at("2,70 20,66 38,74 45,100 49,124 58,152 66,188"),
     at("49,124 53,152 60,184"),
     at("0,160 10,174 20,196 20,236 16,262 18,300 20,342 24,356"),
     at("17,270 22,306 25,338"),
-    at("20,192 27,214 25,236"),
   ];
-  const neck: Point[] = at("2,66 6,50 9,34 10,18");
   return {
     shapes: [
-      filled("organ", ring(at("-6,82 2,80 13,90 18,104 8,110 -6,102")), "line"),
-      ...bothSides([filled("organ", ring(at("19,130 25,130 26,142 20,146 18,138")), "fine")]),
-      stroked(
-        "vein",
-        ...limb.flatMap((line) => both(line.map(([x, y]): Point => [x + 2.6, y + 1]))),
-        ...both(neck.map(([x, y]): Point => [x + 3, y])),
-        smooth(at("-5,160 -5,112 -5,68")),
-      ),
       stroked(
         "artery",
+        ...limbs.flatMap((line) => bothLines(vary.loosen(line, 0.4))),
+        ...bothLines(at("2,66 6,50 9,34 10,18")),
         smooth(at("4,84 3,70 8,66 10,74 4,110 1,140 0,160")),
-        ...limb.flatMap((line) => both(vary.loosen(line, 0.4))),
-        ...both(neck),
-        ...both(at("1,136 12,136 20,138")),
-        smooth(at("1,122 8,120 14,124")),
-        smooth(at("1,128 -10,122 -18,118")),
-        ...both(at("6,168 3,178 2,186")),
-      ),
-      stroked(
-        "twig",
-        ...[0, 1, 2, 3, 4].flatMap((row) =>
-          both([
-            [3, 84 + row * 9],
-            [18, 82 + row * 10],
-            [29, 90 + row * 10],
-          ]),
-        ),
       ),
     ],
     callouts: [
-      { text: "a. carotis communis", at: [5, 54] },
-      { text: "arcus aortae", at: [6, 66] },
-      { text: "a. brachialis", at: [-46, 104] },
-      { text: "a. femoralis", at: [20, 214] },
-      { text: "v. cava inferior", at: [-5, 140] },
+      { structure: "common-carotid-artery", at: [5, 54] },
+      { structure: "arch-of-aorta", at: [6, 66] },
+      { structure: "brachial-artery", at: [-46, 104] },
+      { structure: "femoral-artery", at: [20, 214] },
     ],
   };
 }
@@ -168,7 +133,7 @@ function nerves(vary: Variation): { shapes: Shape[]; callouts: Callout[] } {
         "fine",
         smooth(at("0,5 0,31")),
         ...[0, 1, 2].flatMap((row) =>
-          both([
+          bothLines([
             [1, 10 + row * 7],
             [5, 11 + row * 7],
             [7, 8 + row * 7],
@@ -181,78 +146,105 @@ function nerves(vary: Variation): { shapes: Shape[]; callouts: Callout[] } {
         ...along(cord, 20)
           .slice(4, 17)
           .flatMap((point, index) =>
-            both([
+            bothLines([
               [point[0], point[1]],
               [16, point[1] + 3],
               [27 - index * 0.3, point[1] + 11],
             ]),
           ),
       ),
-      stroked("nerve", ...[...arms, ...legs].flatMap((line) => both(vary.loosen(line, 0.5)))),
+      stroked("nerve", ...[...arms, ...legs].flatMap((line) => bothLines(vary.loosen(line, 0.5)))),
       filled("nerve", roundBand(cord, [2.6, 2, 2.2, 0.9]), "line"),
     ],
     callouts: [
-      { text: "cerebrum", at: [-6, 18] },
-      { text: "plexus brachialis", at: [20, 64] },
-      { text: "medulla spinalis", at: [-1, 100] },
-      { text: "n. femoralis", at: [25, 196] },
-      { text: "n. ischiadicus", at: [-17, 216] },
+      { structure: "brain", at: [-6, 18] },
+      { structure: "brachial-plexus", at: [20, 64] },
+      { structure: "spinal-cord", at: [-1, 100] },
+      { structure: "femoral-nerve", at: [25, 196] },
+      { structure: "sciatic-nerve", at: [-17, 216] },
     ],
   };
 }
 
-function organs(vary: Variation): { shapes: Shape[]; callouts: Callout[] } {
-  const frame: Point[] = at("-24,166 -26,146 -24,134 -12,136 4,139 18,131 26,136 26,156 22,168 10,170 4,178");
-  const loops = [0, 1, 2].flatMap((row): Shape[] => [
-    filled(
-      "tissue",
-      roundBand(
-        [
-          [-17, 146 + row * 8],
-          [-6, 143 + row * 8 + vary.within(-1, 1)],
-          [6, 148 + row * 8],
-          [18, 144 + row * 8],
-        ],
-        4,
-      ),
-      "fine",
-    ),
-  ]);
-  return {
-    shapes: [
-      ...tube(at("0,46 0,66 0,76"), 2.6, "glass"),
-      ...bothSides([filled("tissue", ring(at("4,70 14,66 25,82 29,108 24,116 8,110 4,92")), "line")]),
-      filled("organ", ring(at("-5,86 4,84 15,94 18,108 8,111 -5,104")), "line"),
-      stroked("line", smooth(at("-31,118 -16,108 0,113 16,108 31,118"))),
-      filled("muscle", ring(at("4,116 14,112 24,118 22,132 10,138 0,136 6,128")), "line"),
-      filled("deep", ring(at("-28,120 -16,111 2,114 12,118 -4,126 -16,134 -26,136")), "line"),
-      filled("duct", ellipse(-10, 133, 3, 4.6), "fine"),
-      ...loops,
-      ...pouchedTube(frame, 4.4, 12, "organ"),
-      filled("fluid", ellipse(0, 178, 7, 5), "line"),
-      stroked("fine", arc(0, 178, 4, 2.4, 0.4, 5)),
-    ],
-    callouts: [
-      { text: "trachea", at: [0, 62] },
-      { text: "pulmo", at: [-22, 90] },
-      { text: "cor", at: [8, 98] },
-      { text: "hepar", at: [-20, 122] },
-      { text: "gaster", at: [16, 122] },
-      { text: "intestinum tenue", at: [10, 156] },
-    ],
-  };
-}
+const parts = { muscles, arteries, nerves };
 
-export function drawBody(vary: Variation, system: BodySystem): Sketch {
+/** @param shown what is drawn into the outline, one over the other */
+export function drawBody(vary: Variation, shown: readonly BodySystem[]): Sketch {
   const build = vary.within(0.95, 1.06);
   const outline = bothHalves(half).map(([x, y]): Point => [x * build, y]);
-  const drawnSystem = { muscles, vessels, nerves, organs }[system](vary);
-  const inner = finer({ shapes: drawnSystem.shapes, callouts: [] });
+  const drawn = shown.map((system) => parts[system](vary));
+  const inner = finer({ shapes: drawn.flatMap((part) => part.shapes), callouts: [] });
   return {
     shapes: [
       filled("tissue", ring(outline, 0.9), "outline"),
       ...inner.shapes.map((shape) => ({ ...shape, path: mapPath(shape.path, ([x, y]) => [x * build, y]) })),
     ],
-    callouts: drawnSystem.callouts,
+    callouts: drawn.flatMap((part) => part.callouts),
+  };
+}
+
+/** Brain, cord and the nerves of the limbs taken out and laid on a board. */
+export function drawNervousSystem(vary: Variation): Sketch {
+  const { shapes, callouts } = nerves(vary);
+  const board = filled("glass", straight(at("-94,-14 94,-14 94,368 -94,368"), true), "line");
+  return turnSketch({ shapes: [board, ...shapes], callouts }, -Math.PI / 2);
+}
+
+/** Sitting on a bench, from the left side, with the nervous system where it is asked for. */
+export function drawSeatedBody(vary: Variation, withNerves: boolean): Sketch {
+  const outline = vary.loosen(
+    at(`
+      62,6 74,2 88,4 98,14 100,28 96,40 90,48 92,56 104,66 112,84 114,112 112,140 118,158 118,174 108,182
+      80,184 52,184 46,190 48,220 46,250 46,268 36,274 14,274 14,266 28,258 30,226 28,192 28,176 36,164
+      60,158 78,152 76,128 74,100 72,76 74,60 72,52 64,50 58,44 56,30 54,22 58,12
+    `),
+    0.5,
+  );
+  const arm = at("92,72 96,96 94,118 84,138 66,148 44,154");
+  const lines = [
+    at("94,56 92,76 94,100 92,122 82,140 62,149 42,154"),
+    at("94,60 98,84 98,108 92,128 76,146 52,154"),
+    at("104,150 96,162 70,170 44,174 38,184 39,220 38,258 24,270"),
+    at("106,156 98,168 70,176 40,180 35,200 36,240 34,262"),
+    at("104,142 92,156 66,164 40,168"),
+  ];
+  const cord = at("88,40 94,56 104,76 108,104 107,132 106,148");
+  const segments = along(cord, 14).slice(2, 12);
+  const nervous: Shape[] = [
+    filled("organ", ring(at("64,16 74,8 86,10 94,18 94,28 88,34 76,32 66,26")), "line"),
+    filled("deep", ellipse(89, 34, 5, 4), "fine"),
+    stroked("fine", smooth(at("68,22 78,18 90,22")), smooth(at("72,14 80,14 88,14"))),
+    stroked(
+      "nerve",
+      ...segments.map(([x, y]) =>
+        smooth([
+          [x, y],
+          [x - 14, y + 4],
+          [x - 26, y + 12],
+        ]),
+      ),
+    ),
+    stroked("nerve", ...lines.map((line) => smooth(vary.loosen(line, 0.5)))),
+    filled("nerve", roundBand(cord, [2.4, 2, 2, 1.8, 1.6, 1]), "line"),
+  ];
+  return {
+    shapes: [
+      filled("fat", straight(at("34,184 136,184 136,196 34,196"), true), "outline"),
+      filled("fat", straight(at("120,196 130,196 130,276 120,276"), true), "line"),
+      filled("fat", straight(at("58,196 68,196 68,276 58,276"), true), "line"),
+      filled("tissue", ring(outline, 0.9), "outline"),
+      filled("tissue", roundBand(arm, [9, 8.4, 7.4, 7, 6, 5]), "line"),
+      ...(withNerves ? finer({ shapes: nervous, callouts: [] }).shapes : []),
+    ],
+    callouts: [
+      { structure: "brain", at: [76, 20] },
+      { structure: "cerebellum", at: [89, 34] },
+      { structure: "spinal-cord", at: [107, 92] },
+      { structure: "brachial-plexus", at: [94, 64] },
+      { structure: "median-nerve", at: [93, 110] },
+      { structure: "femoral-nerve", at: [80, 160] },
+      { structure: "sciatic-nerve", at: [84, 172] },
+      { structure: "tibial-nerve", at: [36, 230] },
+    ],
   };
 }

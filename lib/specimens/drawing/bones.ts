@@ -55,10 +55,10 @@ export function drawVertebra(vary: Variation): Sketch {
       stroked("line", arc(28, 64, 8, 6, -1, 2), arc(-28, 64, 8, 6, 1.1, 4.2)),
     ],
     callouts: [
-      { text: "corpus vertebrae", at: [-12, 18] },
-      { text: "foramen vertebrale", at: [4, 58] },
-      { text: "proc. transversus", at: [-50, 52] },
-      { text: "proc. spinosus", at: [2, 98] },
+      { structure: "vertebral-body", at: [-12, 18] },
+      { structure: "vertebral-foramen", at: [4, 58] },
+      { structure: "transverse-process", at: [-50, 52] },
+      { structure: "spinous-process", at: [2, 98] },
     ],
   };
 }
@@ -127,10 +127,10 @@ export function drawFemur(vary: Variation): Sketch {
       stroked("fine", smooth(at("296,12 306,22 298,32"))),
     ],
     callouts: [
-      { text: "caput femoris", at: [26 + neck, -16] },
-      { text: "trochanter major", at: [32, 32] },
-      { text: "corpus femoris", at: shaft(170, 20) },
-      { text: "condylus medialis", at: [322, 4] },
+      { structure: "head-of-femur", at: [26 + neck, -16] },
+      { structure: "greater-trochanter", at: [32, 32] },
+      { structure: "shaft-of-femur", at: shaft(170, 20) },
+      { structure: "medial-condyle-of-femur", at: [322, 4] },
     ],
   };
 }
@@ -159,11 +159,11 @@ export function drawScapula(vary: Variation): Sketch {
       stroked("line", arc(114, 56, 8, 11, -1.3, 1.4)),
     ],
     callouts: [
-      { text: "spina scapulae", at: [70, 50] },
-      { text: "acromion", at: [128, 18] },
-      { text: "cavitas glenoidalis", at: [118, 56] },
-      { text: "angulus inferior", at: [54, 160] },
-      { text: "fossa infraspinata", at: [58, 100] },
+      { structure: "spine-of-scapula", at: [70, 50] },
+      { structure: "acromion", at: [128, 18] },
+      { structure: "glenoid-cavity", at: [118, 56] },
+      { structure: "inferior-angle-of-scapula", at: [54, 160] },
+      { structure: "infraspinous-fossa", at: [58, 100] },
     ],
   };
 }
@@ -224,11 +224,11 @@ export function drawPelvis(vary: Variation): Sketch {
       filled("glass", ring(at("-4,108 0,105 4,108 4,128 0,132 -4,128")), "line"),
     ],
     callouts: [
-      { text: "os ilium", at: [-64, 30] },
-      { text: "os sacrum", at: [4, 60] },
-      { text: "acetabulum", at: [86 * wide, 84] },
-      { text: "symphysis pubica", at: [-1, 120] },
-      { text: "foramen obturatum", at: [50 * wide, 118] },
+      { structure: "ilium", at: [-64, 30] },
+      { structure: "sacrum", at: [4, 60] },
+      { structure: "acetabulum", at: [86 * wide, 84] },
+      { structure: "pubic-symphysis", at: [-1, 120] },
+      { structure: "obturator-foramen", at: [50 * wide, 118] },
     ],
   };
 }
@@ -300,10 +300,10 @@ export function drawRibCage(vary: Variation): Sketch {
   return {
     shapes,
     callouts: [
-      { text: "sternum", at: [2, 50] },
-      { text: "costa I", at: [-20, 12] },
-      { text: "cartilago costalis", at: [22, 92] },
-      { text: "costa VIII", at: [46, 104] },
+      { structure: "sternum", at: [2, 50] },
+      { structure: "first-rib", at: [-20, 12] },
+      { structure: "costal-cartilage", at: [22, 92] },
+      { structure: "true-ribs", at: [46, 104] },
     ],
   };
 }

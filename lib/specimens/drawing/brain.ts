@@ -9,9 +9,9 @@ import {
   band,
   beside,
   bothHalves,
+  bothLines,
   contours,
   ellipse,
-  mirrored,
   type Path,
   type Point,
   ring,
@@ -105,12 +105,12 @@ export function drawBrainSide(vary: Variation): Sketch {
       stroked("nerve", smooth(at("96,110 86,120 72,124")), smooth(at("110,128 104,136 96,138"))),
     ],
     callouts: [
-      { text: "sulcus centralis", at: [94, 44] },
-      { text: "sulcus lateralis", at: [70, 83] },
-      { text: "lobus frontalis", at: [40, 44] },
-      { text: "cerebellum", at: [166, 116] },
-      { text: "pons", at: [110, 118] },
-      { text: "lobus occipitalis", at: [178, 66] },
+      { structure: "central-sulcus", at: [94, 44] },
+      { structure: "lateral-cerebral-sulcus", at: [70, 83] },
+      { structure: "frontal-lobe", at: [40, 44] },
+      { structure: "cerebellum", at: [166, 116] },
+      { structure: "pons", at: [110, 118] },
+      { structure: "occipital-lobe", at: [178, 66] },
     ],
   };
 }
@@ -119,7 +119,6 @@ export function drawBrainBelow(vary: Variation): Sketch {
   const half: Point[] = at("2,4 18,2 36,12 46,30 48,48 44,58 58,70 64,90 62,116 54,142 38,160 18,168 3,164");
   const outline = bothHalves(half);
   const lobe: Point[] = at("6,110 26,104 48,112 54,130 44,148 24,154 8,146");
-  const sides = (line: readonly Point[]): Path[] => [smooth(line), smooth(mirrored(line))];
   return {
     shapes: [
       filled("organ", ring(outline, 0.9), "outline"),
@@ -168,12 +167,12 @@ export function drawBrainBelow(vary: Variation): Sketch {
       ),
       stroked(
         "nerve",
-        ...sides(at("4,58 10,62 18,68 26,72")),
-        ...sides(at("6,22 8,40 12,52")),
-        ...sides(at("15,86 26,88 34,84")),
-        ...sides(at("11,104 22,106 32,102")),
-        ...sides(at("9,114 20,118 28,120")),
-        ...sides(at("8,124 16,132 24,134")),
+        ...bothLines(at("4,58 10,62 18,68 26,72")),
+        ...bothLines(at("6,22 8,40 12,52")),
+        ...bothLines(at("15,86 26,88 34,84")),
+        ...bothLines(at("11,104 22,106 32,102")),
+        ...bothLines(at("9,114 20,118 28,120")),
+        ...bothLines(at("8,124 16,132 24,134")),
       ),
       filled("nerve", ellipse(7, 21, 3, 5), "line"),
       filled("nerve", ellipse(-7, 21, 3, 5), "line"),
@@ -182,17 +181,21 @@ export function drawBrainBelow(vary: Variation): Sketch {
         smooth(at("-8,134 -3,118 0,106 0,82 0,72")),
         smooth(at("8,134 3,118 0,106")),
         ring(at("0,72 8,68 12,60 8,52 0,50 -8,52 -12,60 -8,68")),
-        ...sides(at("11,60 24,58 40,56")),
-        ...sides(at("3,50 4,36 3,18")),
+        ...bothLines(at("11,60 24,58 40,56")),
+        ...bothLines(at("3,50 4,36 3,18")),
       ),
     ],
     callouts: [
-      { text: "n. opticus", at: [-10, 62] },
-      { text: "circulus arteriosus", at: [12, 60] },
-      { text: "pons", at: [-10, 88] },
-      { text: "n. trigeminus", at: [28, 88] },
-      { text: "cerebellum", at: [36, 136] },
-      { text: "bulbus olfactorius", at: [-7, 20] },
+      { structure: "optic-nerve", at: [-10, 62] },
+      { structure: "cerebral-arterial-circle", at: [12, 60] },
+      { structure: "pons", at: [-10, 88] },
+      { structure: "trigeminal-nerve", at: [28, 88] },
+      { structure: "cerebellum", at: [36, 136] },
+      { structure: "olfactory-bulb", at: [-7, 20] },
+      { structure: "basilar-artery", at: [0, 96] },
+      { structure: "vertebral-artery", at: [-6, 128] },
+      { structure: "middle-cerebral-artery", at: [34, 57] },
+      { structure: "anterior-cerebral-artery", at: [3, 34] },
     ],
   };
 }
@@ -271,11 +274,11 @@ export function drawSpinalCord(vary: Variation): Sketch {
       ),
     ],
     callouts: [
-      { text: "intumescentia cervicalis", at: [66, -2] },
-      { text: "a. spinalis anterior", at: [150, 0] },
-      { text: "conus medullaris", at: [322, 2] },
-      { text: "cauda equina", at: [370, 10] },
-      { text: "radix anterior", at: [210, 14] },
+      { structure: "cervical-enlargement-of-spinal-cord", at: [66, -2] },
+      { structure: "anterior-spinal-artery", at: [150, 0] },
+      { structure: "conus-medullaris", at: [322, 2] },
+      { structure: "cauda-equina", at: [370, 10] },
+      { structure: "anterior-root-of-spinal-nerve", at: [210, 14] },
     ],
   };
 }

@@ -159,7 +159,8 @@ function castOf(
   ];
 }
 
-export function drawCast(vary: Variation, organ: CastOrgan): Sketch {
+/** @param withArteries with the pulmonary arteries beside the bronchi */
+export function drawCast(vary: Variation, organ: CastOrgan, withArteries = false): Sketch {
   const line = (from: Point, to: Point, count: number): Point[] =>
     Array.from(
       { length: count },
@@ -173,17 +174,43 @@ export function drawCast(vary: Variation, organ: CastOrgan): Sketch {
     const sides = [1, -1].map((side) => {
       const outline = side > 0 ? lung : mirrored(lung);
       return castOf(
-        [{ outline, trunk: line([0, 62], [24 * side, 88], 5), wash: "duct", spots: 420 }],
+        [
+          ...(withArteries
+            ? [
+                {
+                  outline,
+                  trunk: line([side > 0 ? 4 : -2, 58], [26 * side, 80], 5),
+                  wash: "vein" as const,
+                  spots: 240,
+                },
+              ]
+            : []),
+          {
+            outline,
+            trunk: line([0, 62], [24 * side, 88], 5),
+            wash: "duct" as const,
+            spots: withArteries ? 300 : 420,
+          },
+        ],
         vary,
         fineTip,
       );
     });
+    const pulmonaryTrunk = withArteries
+      ? [filled("vein", roundBand(at("14,120 12,92 2,74"), [5.6, 5.4, 4.6]), "vein-twig")]
+      : [];
     const callouts: Callout[] = [
-      { text: "trachea", at: [-3, 10] },
-      { text: "bronchus principalis dexter", at: [-12, 76] },
-      { text: "bronchus principalis sinister", at: [12, 76] },
+      { structure: "trachea", at: [-3, 10] },
+      { structure: "right-main-bronchus", at: [-12, 76] },
+      { structure: "left-main-bronchus", at: [12, 76] },
+      ...(withArteries
+        ? ([
+            { structure: "pulmonary-trunk", at: [13, 108] },
+            { structure: "right-pulmonary-artery", at: [-16, 72] },
+          ] as const)
+        : []),
     ];
-    return { shapes: [...sides.flat(), windpipe], callouts };
+    return { shapes: [...sides.flat(), windpipe, ...pulmonaryTrunk], callouts };
   }
   if (organ === "kidney") {
     return {
@@ -203,9 +230,9 @@ export function drawCast(vary: Variation, organ: CastOrgan): Sketch {
         fineTip,
       ),
       callouts: [
-        { text: "a. renalis", at: [-36, -6] },
-        { text: "v. renalis", at: [-30, 10] },
-        { text: "ureter", at: [-20, 64] },
+        { structure: "renal-artery", at: [-36, -6] },
+        { structure: "renal-vein", at: [-30, 10] },
+        { structure: "ureter", at: [-20, 64] },
       ],
     };
   }
@@ -221,9 +248,9 @@ export function drawCast(vary: Variation, organ: CastOrgan): Sketch {
         fineTip,
       ),
       callouts: [
-        { text: "v. portae hepatis", at: [2, 70] },
-        { text: "a. hepatica propria", at: [12, 74] },
-        { text: "ductus hepaticus", at: [-6, 66] },
+        { structure: "hepatic-portal-vein", at: [2, 70] },
+        { structure: "proper-hepatic-artery", at: [12, 74] },
+        { structure: "common-hepatic-duct", at: [-6, 66] },
       ],
     };
   }
@@ -254,9 +281,9 @@ export function drawCast(vary: Variation, organ: CastOrgan): Sketch {
         fineTip,
       ),
       callouts: [
-        { text: "a. coronaria sinistra", at: [6, -50] },
-        { text: "a. coronaria dextra", at: [-18, -46] },
-        { text: "sinus coronarius", at: [-22, 38] },
+        { structure: "left-coronary-artery", at: [6, -50] },
+        { structure: "right-coronary-artery", at: [-18, -46] },
+        { structure: "coronary-sinus", at: [-22, 38] },
       ],
     };
   }
@@ -275,8 +302,8 @@ export function drawCast(vary: Variation, organ: CastOrgan): Sketch {
       fineTip,
     ),
     callouts: [
-      { text: "v. umbilicalis", at: [4, 2] },
-      { text: "a. umbilicalis", at: [-2, -6] },
+      { structure: "umbilical-vein", at: [4, 2] },
+      { structure: "umbilical-artery", at: [-2, -6] },
     ],
   };
 }

@@ -1,3 +1,4 @@
+/** Fish and snake from the left side: plain, or as a skeleton inside their outline. */
 import { vertebralColumn } from "#lib/specimens/drawing/forms.ts";
 import {
   along,
@@ -14,18 +15,18 @@ import {
 import { filled, type Shape, type Sketch, stroked } from "#lib/specimens/drawing/plate.ts";
 import type { Variation } from "#lib/specimens/drawing/variation.ts";
 
-export const animalViews = ["muscles", "organs", "skeleton"] as const;
-export type AnimalView = (typeof animalViews)[number];
-
-export function drawFish(vary: Variation, view: AnimalView): Sketch {
-  const outline: Point[] = vary.loosen(
+export function fishOutline(vary: Variation): Point[] {
+  return vary.loosen(
     at(`
       10,84 30,66 60,52 100,46 140,52 180,68 214,82 252,62 246,88 254,116 214,94 180,106 140,120
       100,124 60,114 28,100
     `),
     0.8,
   );
-  const fins: Shape[] = [
+}
+
+export function finsOfFish(): Shape[] {
+  return [
     filled("glass", ring(at("84,48 100,26 130,26 150,54 120,48")), "line"),
     filled("glass", ring(at("110,123 118,142 138,138 140,120")), "line"),
     filled("glass", ring(at("160,112 170,128 186,120 184,104")), "line"),
@@ -48,6 +49,10 @@ export function drawFish(vary: Variation, view: AnimalView): Sketch {
       ),
     ),
   ];
+}
+
+export function drawFish(vary: Variation, bare: boolean): Sketch {
+  const outline = fishOutline(vary);
   const spine: Point[] = at("52,80 100,78 150,82 212,88");
   const bones: Shape[] = [
     ...Array.from({ length: 16 }, (_, index): Shape => {
@@ -71,57 +76,28 @@ export function drawFish(vary: Variation, view: AnimalView): Sketch {
     filled("bone", ring(at("14,84 34,66 54,60 60,80 54,102 32,100")), "line"),
     filled("hollow", ellipse(34, 78, 5), "line"),
   ];
-  const soft: Shape[] =
-    view === "organs"
-      ? [
-          filled("deep", ring(at("62,90 84,84 96,98 80,110 64,104")), "line"),
-          filled("glass", ring(at("84,68 120,66 150,78 120,84 90,80")), "line"),
-          filled("tissue", roundBand(at("92,100 112,94 128,104 146,98 160,104"), 5), "line"),
-          filled("organ", ellipse(60, 106, 6, 5), "line"),
-        ]
-      : [
-          stroked(
-            "hatch",
-            ...Array.from({ length: 12 }, (_, index) =>
-              smooth([
-                [74 + index * 11, 56 + index * 1.2],
-                [84 + index * 11, 84],
-                [74 + index * 11, 112 - index * 1.4],
-              ]),
-            ),
-          ),
-          stroked("line", smooth(at("62,78 120,76 180,84 214,88"))),
-        ];
-  const eye: Shape[] = [
-    filled("paper", ellipse(34, 78, 5), "line"),
+  const skin: Shape[] = [
+    stroked("line", smooth(at("62,78 120,76 180,84 214,88"))),
+    filled("sinew", ellipse(34, 78, 5), "line"),
     filled("ink", ellipse(34, 78, 2)),
     stroked("line", arc(50, 84, 10, 22, -1.2, 1.2), smooth(at("10,86 20,90"))),
   ];
   return {
     shapes: [
-      filled(
-        view === "skeleton" ? "paper" : "tissue",
-        ring(outline),
-        view === "skeleton" ? "hidden" : "outline",
-      ),
-      ...fins,
-      ...(view === "skeleton" ? bones : [...soft, ...eye]),
+      filled(bare ? "paper" : "tissue", ring(outline), bare ? "hidden" : "outline"),
+      ...finsOfFish(),
+      ...(bare ? bones : skin),
     ],
-    callouts:
-      view === "skeleton"
-        ? [
-            { text: "columna vertebralis", at: [130, 80] },
-            { text: "cranium", at: [44, 70] },
-          ]
-        : [
-            { text: "pinna dorsalis", at: [112, 34] },
-            { text: "linea lateralis", at: [160, 80] },
-            { text: "operculum", at: [58, 92] },
-          ],
+    callouts: bare
+      ? [
+          { structure: "vertebral-column", at: [130, 80] },
+          { structure: "skull", at: [44, 70] },
+        ]
+      : [],
   };
 }
 
-export function drawSnake(vary: Variation, view: AnimalView): Sketch {
+export function drawSnake(vary: Variation, bare: boolean): Sketch {
   const turns = 2.6 + vary.within(0, 0.4);
   const line: Point[] = Array.from({ length: 44 }, (_, index): Point => {
     const share = index / 43;
@@ -132,56 +108,51 @@ export function drawSnake(vary: Variation, view: AnimalView): Sketch {
   const widths = line.map((_, index) =>
     index < 2 ? 5.4 : 3 + 4.6 * Math.sin(Math.PI * Math.min(1, (index + 6) / 46)) ** 0.7,
   );
-  const inside: Shape[] =
-    view === "skeleton"
-      ? [
-          stroked("line", smooth(line)),
-          stroked(
-            "fine",
-            ...along(line, 110)
-              .slice(4, 100)
-              .map((point, index, all) => {
-                const next = all[index + 1] ?? point;
-                const angle = Math.atan2(next[1] - point[1], next[0] - point[0]);
-                return straight([
-                  [point[0] + Math.cos(angle + 1) * 5, point[1] + Math.sin(angle + 1) * 5],
-                  point,
-                  [point[0] + Math.cos(angle - 1) * 5, point[1] + Math.sin(angle - 1) * 5],
-                ]);
-              }),
-          ),
-        ]
-      : [
-          stroked(
-            "hatch",
-            smooth(
-              beside(
-                line,
-                widths.map((w) => w * 0.5),
-              ),
-            ),
-            smooth(
-              beside(
-                line,
-                widths.map((w) => -w * 0.5),
-              ),
+  const inside: Shape[] = bare
+    ? [
+        stroked("line", smooth(line)),
+        stroked(
+          "fine",
+          ...along(line, 110)
+            .slice(4, 100)
+            .map((point, index, all) => {
+              const next = all[index + 1] ?? point;
+              const angle = Math.atan2(next[1] - point[1], next[0] - point[0]);
+              return straight([
+                [point[0] + Math.cos(angle + 1) * 5, point[1] + Math.sin(angle + 1) * 5],
+                point,
+                [point[0] + Math.cos(angle - 1) * 5, point[1] + Math.sin(angle - 1) * 5],
+              ]);
+            }),
+        ),
+      ]
+    : [
+        stroked(
+          "hatch",
+          smooth(
+            beside(
+              line,
+              widths.map((w) => w * 0.5),
             ),
           ),
-          stroked(
-            "fine",
-            ...along(line, 60)
-              .slice(3, 56)
-              .map((point) => ellipse(point[0], point[1], 1.6, 1)),
+          smooth(
+            beside(
+              line,
+              widths.map((w) => -w * 0.5),
+            ),
           ),
-        ];
+        ),
+        stroked(
+          "fine",
+          ...along(line, 60)
+            .slice(3, 56)
+            .map((point) => ellipse(point[0], point[1], 1.6, 1)),
+        ),
+      ];
   const head = line[0] ?? [0, 0];
   return {
     shapes: [
-      filled(
-        view === "skeleton" ? "paper" : "tissue",
-        roundBand(line, widths),
-        view === "skeleton" ? "hidden" : "outline",
-      ),
+      filled(bare ? "paper" : "tissue", roundBand(line, widths), bare ? "hidden" : "outline"),
       ...inside,
       filled(
         "bone",

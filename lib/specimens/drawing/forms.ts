@@ -10,7 +10,6 @@ import {
   between,
   contours,
   dots,
-  ellipse,
   type Path,
   type Point,
   ring,
@@ -98,8 +97,14 @@ export function vertebralColumn(
   });
 }
 
-/** A gut-like tube with pouches: bulges on both sides at even steps. */
-export function pouchedTube(line: readonly Point[], halfWidth: number, pouches: number, wash: Wash): Shape[] {
+/** A gut-like tube with pouches: bulges on both sides at even steps; `cut` leaves its ends flat. */
+export function pouchedTube(
+  line: readonly Point[],
+  halfWidth: number,
+  pouches: number,
+  wash: Wash,
+  cut = false,
+): Shape[] {
   const steps = pouches * 4 + 1;
   const spine = along(line, steps);
   const widths = spine.map((_, index) => halfWidth * (index % 4 === 0 ? 0.78 : index % 4 === 2 ? 1.12 : 1));
@@ -114,7 +119,7 @@ export function pouchedTube(line: readonly Point[], halfWidth: number, pouches: 
     return [smooth([near, between(middle, on, 0.5), far])];
   });
   return [
-    filled(wash, roundBand(spine, widths), "outline"),
+    filled(wash, cut ? band(spine, widths) : roundBand(spine, widths), "outline"),
     stroked("fine", ...folds),
     stroked(
       "hatch",
@@ -132,11 +137,6 @@ export function pouchedTube(line: readonly Point[], halfWidth: number, pouches: 
 export function tube(line: readonly Point[], halfWidth: number | readonly number[], wash: Wash): Shape[] {
   const inner = typeof halfWidth === "number" ? halfWidth * 0.45 : halfWidth.map((width) => width * 0.45);
   return [filled(wash, band(line, halfWidth), "line"), stroked("hatch", smooth(beside(line, inner)))];
-}
-
-/** A vessel cut across: a ring with a wall. */
-export function cutVessel(x: number, y: number, radius: number, tone: "artery" | "vein"): Shape[] {
-  return [filled("paper", ellipse(x, y, radius), tone)];
 }
 
 /** A vertebra or a bone cut across: outline, spongy inside. */

@@ -64,7 +64,7 @@ export function drawHead(vary: Variation): Sketch {
       ...belly(at("150,148 148,180 150,220"), [10, 12, 9], "muscle"),
       filled("muscle", ring(ellipsePoints(45, 76, 17, 13, -0.1, 12)), "line"),
       stroked("fine", arc(45, 76, 12.5, 9.5, 0, 5.9), arc(45, 76, 8.5, 6, 0, 5.9)),
-      filled("paper", ring(at("35,76 44,71 53,76 44,80"), 0.8), "line"),
+      filled("sinew", ring(at("35,76 44,71 53,76 44,80"), 0.8), "line"),
       filled("hollow", ellipse(42, 75.5, 2.8), "line"),
       filled("muscle", ring(at("16,122 24,117 36,121 42,128 34,135 22,137 16,134 22,129"), 0.8), "line"),
       stroked("fine", smooth(at("24,121 36,128 26,134"))),
@@ -93,12 +93,12 @@ export function drawHead(vary: Variation): Sketch {
       stroked("hatch", contours(outline, 28, 32, [0.975, 0.95, 0.925], [104, 110])),
     ],
     callouts: [
-      { text: "m. temporalis", at: [96, 62] },
-      { text: "n. facialis", at: [84, 124] },
-      { text: "glandula parotidea", at: [112, 142] },
-      { text: "m. masseter", at: [80, 140] },
-      { text: "a. facialis", at: [50, 140] },
-      { text: "m. sternocleidomastoideus", at: [118, 176] },
+      { structure: "temporalis", at: [96, 62] },
+      { structure: "facial-nerve", at: [84, 124] },
+      { structure: "parotid-gland", at: [112, 142] },
+      { structure: "masseter", at: [80, 140] },
+      { structure: "facial-artery", at: [50, 140] },
+      { structure: "sternocleidomastoid", at: [118, 176] },
     ],
   };
 }
@@ -119,7 +119,7 @@ export function drawSkullSide(vary: Variation): Sketch {
     along([from, to], count).map((point, index): Shape => {
       const wide = 1.9 + index * 0.34;
       return filled(
-        "paper",
+        "sinew",
         ring(
           [
             [point[0] - wide, point[1]],
@@ -177,12 +177,12 @@ export function drawSkullSide(vary: Variation): Sketch {
       filled("hollow", ellipse(48, 150, 1.8), "fine"),
     ],
     callouts: [
-      { text: "os parietale", at: [116, 24] },
-      { text: "os frontale", at: [52, 34] },
-      { text: "orbita", at: [54, 74] },
-      { text: "arcus zygomaticus", at: [94, 94] },
-      { text: "mandibula", at: [84, 146] },
-      { text: "os occipitale", at: [160, 72] },
+      { structure: "parietal-bone", at: [116, 24] },
+      { structure: "frontal-bone", at: [52, 34] },
+      { structure: "bony-orbit", at: [54, 74] },
+      { structure: "zygomatic-arch", at: [94, 94] },
+      { structure: "mandible", at: [84, 146] },
+      { structure: "occipital-bone", at: [160, 72] },
     ],
   };
 }
@@ -219,7 +219,7 @@ export function drawSkullFront(vary: Variation): Sketch {
         const x = -20 + index * 4.4;
         return [
           filled(
-            "paper",
+            "sinew",
             ring(
               [
                 [x - 1.9, 128],
@@ -232,7 +232,7 @@ export function drawSkullFront(vary: Variation): Sketch {
             "fine",
           ),
           filled(
-            "paper",
+            "sinew",
             ring(
               [
                 [x - 1.7, 138],
@@ -260,11 +260,11 @@ export function drawSkullFront(vary: Variation): Sketch {
       stroked("hatch", straight(at("36,118 40,108")), straight(at("-36,118 -40,108"))),
     ],
     callouts: [
-      { text: "os frontale", at: [-14, 34] },
-      { text: "orbita", at: [28, 74] },
-      { text: "apertura piriformis", at: [-3, 98] },
-      { text: "os zygomaticum", at: [46, 90] },
-      { text: "mandibula", at: [26, 158] },
+      { structure: "frontal-bone", at: [-14, 34] },
+      { structure: "bony-orbit", at: [28, 74] },
+      { structure: "piriform-aperture", at: [-3, 98] },
+      { structure: "zygomatic-bone", at: [46, 90] },
+      { structure: "mandible", at: [26, 158] },
     ],
   };
 }

@@ -1,14 +1,15 @@
 /**
- * The lower limb from its inner side, laid with the hip to the left; the foot from
- * the same side; the knee joint opened from the front. Drawn as right ones.
+ * The lower limb from its inner side, laid with the hip to the left, as a left one; the
+ * knee joint opened, from the front, as a right one.
  */
-import { belly, longBone, mass } from "#lib/specimens/drawing/forms.ts";
+import { belly, longBone } from "#lib/specimens/drawing/forms.ts";
 import {
   arc,
   at,
   band,
   beside,
   contours,
+  ellipse,
   ellipsePoints,
   mirrored,
   type Point,
@@ -29,7 +30,57 @@ const back: readonly Point[] = at(
   "562,12 520,13 470,25 410,41 362,45 322,34 290,27 252,31 200,45 130,62 60,76 4,80",
 );
 
-export function drawLowerLimb(vary: Variation): Sketch {
+function vesselsAndNerves(artery: readonly Point[]): Shape[] {
+  return [
+    stroked(
+      "artery",
+      smooth(artery),
+      smooth(at("40,-34 90,-6 150,26 190,32")),
+      smooth(at("310,10 340,18 380,26")),
+      smooth(at("530,-2 572,4 600,-16 606,-60 604,-96")),
+    ),
+    stroked(
+      "nerve",
+      smooth(at("-8,-26 50,-28 120,-14 200,6 268,-6 340,-16 440,-8 530,-20 566,-34")),
+      smooth(at("240,20 300,16 380,18 460,8 536,2 580,10 606,-6 609,-60")),
+    ),
+  ];
+}
+
+/** Fine vessels that keep to the great vein, with the nodes of the groin and of the hollow of the knee. */
+function lymphVessels(vary: Variation): Shape[] {
+  const lanes = [-15, -11, -7, -3, 2, 7, 11].map((lane) =>
+    smooth(
+      vary.loosen(
+        at("12,-30 80,-6 150,10 220,18 280,12 350,-6 430,-14 510,-16").map(
+          ([x, y]): Point => [x, y + lane * (0.6 + x / 900)],
+        ),
+        2,
+      ),
+    ),
+  );
+  const nodes = at("4,-36 16,-44 26,-30 8,-20 34,-40 20,-16 264,22 276,26");
+  return [
+    stroked("artery", smooth(at("-10,-34 60,-34 130,-22 200,2"))),
+    stroked("duct", ...lanes),
+    stroked(
+      "duct-twig",
+      ...[0, 1, 2, 3].map((toe) =>
+        smooth([
+          [510, -16],
+          [556, -30 - toe * 3],
+          [584 + toe * 4, -70 - toe * 9],
+        ]),
+      ),
+    ),
+    ...nodes.map(([x, y]) => filled("duct", ellipse(x, y, 6, 4.4, 0.4), "line")),
+  ];
+}
+
+export type LimbVessels = "vessels and nerves" | "lymph vessels";
+
+/** @param seen which of the conducting ways are laid free */
+export function drawLowerLimb(vary: Variation, seen: LimbVessels): Sketch {
   const bulk = vary.within(0.92, 1.08);
   const widen = (point: Point): Point => [point[0], point[1] * (point[0] < 540 ? bulk : 1)];
   const fronts = front.map(widen);
@@ -52,70 +103,26 @@ export function drawLowerLimb(vary: Variation): Sketch {
     stroked("line", smooth(at("498,8 540,8 584,16")), smooth(at("500,2 546,6 590,-20 602,-52"))),
     stroked("hatch", smooth(beside(backs.slice(0, 8), -4)), smooth(beside(fronts.slice(1, 6), -5))),
     stroked("vein", smooth(vary.loosen(saphena, 2.5)), smooth(at("350,-8 380,16 400,34"))),
-    stroked(
-      "artery",
-      smooth(artery),
-      smooth(at("40,-34 90,-6 150,26 190,32")),
-      smooth(at("310,10 340,18 380,26")),
-      smooth(at("530,-2 572,4 600,-16 606,-60 604,-96")),
-    ),
-    stroked(
-      "nerve",
-      smooth(at("-8,-26 50,-28 120,-14 200,6 268,-6 340,-16 440,-8 530,-20 566,-34")),
-      smooth(at("240,20 300,16 380,18 460,8 536,2 580,10 606,-6 609,-60")),
-    ),
+    ...(seen === "lymph vessels" ? lymphVessels(vary) : vesselsAndNerves(artery)),
     stroked("fine", ...[0, 1, 2].map((step) => arc(589, -118 + step * 6, 6, 4, 2.6, 4.2))),
   ];
   return turnSketch(
     {
       shapes,
       callouts: [
-        { text: "m. sartorius", at: [150, 0] },
-        { text: "a. femoralis", at: [60, -34] },
-        { text: "n. saphenus", at: [440, -8] },
-        { text: "v. saphena magna", at: [350, -8] },
-        { text: "m. gastrocnemius", at: [390, 28] },
-        { text: "n. tibialis", at: [536, 2] },
+        { structure: "sartorius", at: [150, 0] },
+        { structure: "femoral-artery", at: [60, -34] },
+        { structure: "saphenous-nerve", at: [440, -8] },
+        { structure: "great-saphenous-vein", at: [350, -8] },
+        { structure: "gastrocnemius", at: [390, 28] },
+        { structure: "tibial-nerve", at: [536, 2] },
+        { structure: "gracilis", at: [100, 24] },
+        { structure: "superficial-inguinal-lymph-nodes", at: [18, -42] },
+        { structure: "popliteal-lymph-nodes", at: [268, 23] },
       ],
     },
     vary.within(0.16, 0.3),
   );
-}
-
-export function drawFoot(vary: Variation): Sketch {
-  const outline: Point[] = at(`
-    150,0 152,34 146,62 128,82 96,100 58,116 28,128 8,134 0,143 4,152 22,156 50,154 74,148 104,142
-    134,146 164,156 192,160 212,152 220,134 214,112 207,84 206,44 208,0
-  `);
-  const bones: Shape[] = [
-    ...longBone([177, 2], [172, 78], 13, 1.35),
-    ...mass(at("142,98 150,86 174,84 196,92 192,106 170,110 150,110"), "bone", 4, 6, [0.86]),
-    ...mass(at("164,112 190,106 212,116 214,138 200,150 178,144 166,128"), "bone", 3, 5, [0.88, 0.78]),
-    ...mass(at("120,104 138,98 148,108 142,124 124,124"), "bone", 2, 4, [0.82]),
-    ...mass(at("98,114 116,108 121,124 104,132"), "bone", 2, 3, [0.8]),
-    ...longBone([98, 124], [48, 138], 5.5, 1.6),
-    ...longBone([44, 140], [26, 143], 4.6, 1.5),
-    ...longBone([22, 144], [8, 146], 4, 1.4),
-  ];
-  return {
-    shapes: [
-      filled("tissue", ring(outline, 0.9), "outline"),
-      stroked("hatch", contours(outline, 12, 17, [0.96, 0.92])),
-      ...bones,
-      stroked("line", smooth(at("206,10 206,60 212,118"))),
-      stroked("line", smooth(vary.loosen(at("156,20 146,74 104,102 50,130"), 1.5))),
-      stroked("artery", smooth(at("190,10 192,70 188,98 160,128 110,138"))),
-      stroked("nerve", smooth(at("197,10 199,70 195,104 166,136 112,143"))),
-      stroked("vein", smooth(at("162,8 158,60 142,84 96,106 60,122"))),
-    ],
-    callouts: [
-      { text: "talus", at: [168, 96] },
-      { text: "calcaneus", at: [192, 130] },
-      { text: "os naviculare", at: [134, 112] },
-      { text: "tendo calcaneus", at: [207, 60] },
-      { text: "os metatarsale I", at: [70, 132] },
-    ],
-  };
 }
 
 export function drawKnee(vary: Variation): Sketch {
@@ -144,21 +151,26 @@ export function drawKnee(vary: Variation): Sketch {
       filled("glass", ring(mirrored(at("-46,121 -30,117 -12,119 -14,125 -34,126 -46,130")), 0.8), "line"),
       ...belly(at("7,97 2,110 -3,125"), [4, 4, 5], "nerve", [-0.5, 0, 0.5]),
       ...belly(at("-6,98 0,110 6,124"), [3.5, 3.5, 4.5], "nerve", [-0.5, 0, 0.5]),
-      ...belly(at("-48,82 -54,112 -50,146"), [4, 5, 4], "paper", [-0.5, 0, 0.5]),
-      ...belly(at("48,82 53,118 42,156"), [5, 6, 5], "paper", [-0.5, 0, 0.5]),
+      ...belly(at("-48,82 -54,112 -50,146"), [4, 5, 4], "sinew", [-0.5, 0, 0.5]),
+      ...belly(at("48,82 53,118 42,156"), [5, 6, 5], "sinew", [-0.5, 0, 0.5]),
       ...belly(at("34,36 58,76 72,104"), [17, 16, 12]),
-      ...belly(at("72,130 46,154 14,168"), [11, 10, 9], "paper"),
+      ...belly(at("72,130 46,154 14,168"), [11, 10, 9], "sinew"),
       filled("bone", ring(patella), "outline"),
       stroked("hatch", contours(patella, 0, 4, [0.84, 0.68, 0.52])),
       stroked("artery", smooth(at("-26,14 -34,54 -58,84 -60,118 -52,136"))),
     ],
     callouts: [
-      { text: "femur", at: [-10, 40] },
-      { text: "lig. cruciatum anterius", at: [0, 118] },
-      { text: "meniscus lateralis", at: [-32, 121] },
-      { text: "patella", at: [78, 116] },
-      { text: "tibia", at: [6, 205] },
-      { text: "fibula", at: [-45, 200] },
+      { structure: "femur", at: [-10, 40] },
+      { structure: "anterior-cruciate-ligament", at: [0, 118] },
+      { structure: "lateral-meniscus", at: [-32, 121] },
+      { structure: "patella", at: [78, 116] },
+      { structure: "posterior-cruciate-ligament", at: [4, 106] },
+      { structure: "medial-meniscus", at: [34, 121] },
+      { structure: "tibial-collateral-ligament", at: [52, 130] },
+      { structure: "fibular-collateral-ligament", at: [-53, 116] },
+      { structure: "patellar-ligament", at: [46, 153] },
+      { structure: "tibia", at: [6, 205] },
+      { structure: "fibula", at: [-45, 200] },
     ],
   };
 }

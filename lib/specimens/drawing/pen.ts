@@ -259,25 +259,14 @@ export function between(from: Point, to: Point, share: number): Point {
   return [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
 }
 
-/** Short strokes from one line to another, as fibres of a muscle run. */
-export function rungs(one: readonly Point[], other: readonly Point[], count: number, from = 0, to = 1): Path {
-  const left = along(one, count);
-  const right = along(other, count);
-  return joinPaths(
-    ...left.map((point, index) => {
-      const opposite = right[index] ?? point;
-      return straight([between(point, opposite, from), between(point, opposite, to)]);
-    }),
-  );
-}
-
-export function mapPoints(points: readonly Point[], move: (point: Point) => Point): Point[] {
-  return points.map(move);
-}
-
 /** Mirrored about the vertical line x = 0, or about `axis`. */
 export function mirrored(points: readonly Point[], axis = 0): Point[] {
   return points.map((point) => [2 * axis - point[0], point[1]] as const);
+}
+
+/** A line at both sides of the middle. */
+export function bothLines(line: readonly Point[]): Path[] {
+  return [smooth(line), smooth(mirrored(line))];
 }
 
 /** A symmetric outline from its right half, given from the top middle to the bottom middle. */

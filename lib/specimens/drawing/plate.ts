@@ -1,8 +1,8 @@
 /**
  * What a plate is made of, and how a sketch is set on it. A sketch is drawn in
- * coordinates of its own; `setOnPlate` turns, mirrors, scales and centres it, lays
- * the Latin names in columns at the sides with leader lines, and gives a drawing
- * whose every point lies inside the view box.
+ * coordinates of its own; `setOnPlate` scales and centres it, lays the Latin names of
+ * what is recorded in columns at the sides with leader lines, and gives a drawing whose
+ * every point lies inside the view box.
  *
  * Tones are named by what they stand for, never by a colour: the screen, the
  * printer and the dark scheme each give them their own.
@@ -19,8 +19,10 @@ import {
 export const plateWidth = 320;
 export const plateHeight = 240;
 
+/** "sinew" is what is white in a body: tendons, ligaments, white matter, teeth. */
 export const washes = [
   "paper",
+  "sinew",
   "tissue",
   "muscle",
   "bone",
@@ -49,7 +51,6 @@ export const strokes = [
   "vein",
   "nerve",
   "duct",
-  "twig",
   "artery-twig",
   "vein-twig",
   "nerve-twig",
@@ -59,8 +60,8 @@ export type Stroke = (typeof strokes)[number];
 
 export type Shape = { path: Path; fill?: Wash; stroke?: Stroke };
 
-/** A Latin name and the point it belongs to, in the sketch's coordinates. */
-export type Callout = { text: string; at: Point };
+/** A structure by its id in the vocabulary, and the point that shows it, in the sketch's coordinates. */
+export type Callout = { structure: string; at: Point };
 
 export type Sketch = { shapes: readonly Shape[]; callouts: readonly Callout[] };
 
@@ -100,6 +101,14 @@ export function boundsOf(shapes: readonly Shape[]): Box {
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
 
+/** Shapes of the right half, and the same mirrored about the middle line. */
+export function bothSides(shapes: readonly Shape[]): Shape[] {
+  return [
+    ...shapes,
+    ...shapes.map((shape) => ({ ...shape, path: mapPath(shape.path, ([x, y]) => [-x, y]) })),
+  ];
+}
+
 export function moveSketch(sketch: Sketch, move: (point: Point) => Point): Sketch {
   return {
     shapes: sketch.shapes.map((shape) => ({ ...shape, path: mapPath(shape.path, move) })),
@@ -111,13 +120,16 @@ function scaleInto(bounds: Box, into: Box): number {
   return Math.min(into.width / (bounds.width || 1), into.height / (bounds.height || 1));
 }
 
-/** Scaled without distortion to lie in the middle of a box. */
-export function fitSketch(sketch: Sketch, into: Box): Sketch {
-  const bounds = boundsOf(sketch.shapes);
+/** Scales without distortion so that what has these bounds lies in the middle of a box. */
+function fitting(bounds: Box, into: Box): (point: Point) => Point {
   const scale = scaleInto(bounds, into);
   const left = into.x + (into.width - bounds.width * scale) / 2;
   const top = into.y + (into.height - bounds.height * scale) / 2;
-  return moveSketch(sketch, ([x, y]) => [left + (x - bounds.x) * scale, top + (y - bounds.y) * scale]);
+  return ([x, y]) => [left + (x - bounds.x) * scale, top + (y - bounds.y) * scale];
+}
+
+export function fitSketch(sketch: Sketch, into: Box): Sketch {
+  return moveSketch(sketch, fitting(boundsOf(sketch.shapes), into));
 }
 
 const finerStroke: Partial<Record<Stroke, Stroke>> = { outline: "line", line: "fine", fine: "hatch" };
@@ -189,8 +201,53 @@ function spread(
   return places;
 }
 
+type Name = { text: string; at: Point };
+
+const shortForms: Readonly<Record<string, string>> = {
+  arteria: "a.",
+  arteriae: "aa.",
+  articulatio: "art.",
+  glandula: "gl.",
+  ligamentum: "lig.",
+  ligamenta: "ligg.",
+  musculus: "m.",
+  musculi: "mm.",
+  nervus: "n.",
+  nervi: "nn.",
+  processus: "proc.",
+  ramus: "r.",
+  rami: "rr.",
+  vena: "v.",
+  venae: "vv.",
+};
+
+/** A Latin name as plates have it: "a. radialis". */
+export function shortName(latin: string): string {
+  const [first = "", ...rest] = latin.split(" ");
+  const short = shortForms[first];
+  return short === undefined || rest.length === 0 ? latin : [short, ...rest].join(" ");
+}
+
+const mostNames = 7;
+/** A longer name would press the drawing together. */
+const longestName = 34;
+
+/** The callouts whose structure has a name, the first of a sketch before the later ones. */
+function namedCallouts(callouts: readonly Callout[], names: ReadonlyMap<string, string>): Name[] {
+  const seen = new Set<string>();
+  return callouts
+    .flatMap(({ structure, at }): Name[] => {
+      const latin = names.get(structure);
+      if (latin === undefined || latin === "" || seen.has(structure)) return [];
+      seen.add(structure);
+      const text = shortName(latin);
+      return text.length > longestName ? [] : [{ text, at }];
+    })
+    .slice(0, mostNames);
+}
+
 /** Names at one side, in the order of what they point at. */
-function columnOfLabels(callouts: readonly Callout[], side: "left" | "right", width: number): DrawnLabel[] {
+function columnOfLabels(callouts: readonly Name[], side: "left" | "right", width: number): DrawnLabel[] {
   const sorted = [...callouts].sort((a, b) => a.at[1] - b.at[1]);
   const places = spread(
     sorted.map((callout) => callout.at[1]),
@@ -211,8 +268,19 @@ function columnOfLabels(callouts: readonly Callout[], side: "left" | "right", wi
   });
 }
 
+/** The first names that find room beside one another. */
+function inOneRow(names: readonly Name[]): Name[] {
+  let room = plateWidth - 2 * edge;
+  return names.filter(({ text }) => {
+    const width = labelWidth(text) + labelGap;
+    if (width > room + labelGap) return false;
+    room -= width;
+    return true;
+  });
+}
+
 /** Names in a row above or below a sketch that is wider than the plate. */
-function rowOfLabels(callouts: readonly Callout[], side: "above" | "below"): DrawnLabel[] {
+function rowOfLabels(callouts: readonly Name[], side: "above" | "below"): DrawnLabel[] {
   const sorted = [...callouts].sort((a, b) => a.at[0] - b.at[0]);
   const halves = sorted.map((callout) => labelWidth(callout.text) / 2);
   const middles = spread(
@@ -234,28 +302,12 @@ function rowOfLabels(callouts: readonly Callout[], side: "above" | "below"): Dra
   });
 }
 
-const leftOutWhenSmall: ReadonlySet<Stroke> = new Set<Stroke>([
-  "hatch",
-  "stipple",
-  "twig",
-  "artery-twig",
-  "vein-twig",
-  "nerve-twig",
-  "duct-twig",
-]);
-
-function drawn(sketch: Sketch, labels: readonly DrawnLabel[], small = false): Drawing {
-  const kept = small
-    ? sketch.shapes.filter(
-        (shape) =>
-          shape.fill !== undefined || shape.stroke === undefined || !leftOutWhenSmall.has(shape.stroke),
-      )
-    : sketch.shapes;
+function drawn(sketch: Pick<Sketch, "shapes">, labels: readonly DrawnLabel[]): Drawing {
   return {
     width: plateWidth,
     height: plateHeight,
-    shapes: kept.map((shape) => ({
-      d: pathData(shape.path, small ? 1 : 10),
+    shapes: sketch.shapes.map((shape) => ({
+      d: pathData(shape.path),
       fill: shape.fill ?? null,
       stroke: shape.stroke ?? null,
     })),
@@ -266,22 +318,21 @@ function drawn(sketch: Sketch, labels: readonly DrawnLabel[], small = false): Dr
 /** Between a column of names and the sketch. */
 const clear = 12;
 
-function columnWidth(callouts: readonly Callout[]): number {
+function columnWidth(callouts: readonly Name[]): number {
   return callouts.length === 0
     ? edge
     : edge + Math.max(...callouts.map((callout) => labelWidth(callout.text)));
 }
 
-/** The finished drawing. Names are laid out only when asked for: a small picture has no room for them. */
-export function setOnPlate(sketch: Sketch, named: boolean, small = false): Drawing {
+/** @param names Latin names by structure; null for a plate without names */
+export function setOnPlate(sketch: Sketch, names: ReadonlyMap<string, string> | null): Drawing {
   const full: Box = { x: edge, y: edge, width: plateWidth - 2 * edge, height: plateHeight - 2 * edge };
-  if (!named || small || sketch.callouts.length === 0) return drawn(fitSketch(sketch, full), [], small);
+  const named = names === null ? [] : namedCallouts(sketch.callouts, names);
+  if (named.length === 0) return drawn(fitSketch(sketch, full), []);
   const bounds = boundsOf(sketch.shapes);
   const axis = bounds.x + bounds.width / 2;
-  const onLeft = sketch.callouts.filter((callout) => callout.at[0] < axis);
-  const onRight = sketch.callouts.filter((callout) => callout.at[0] >= axis);
-  const left = columnWidth(onLeft);
-  const right = columnWidth(onRight);
+  const left = columnWidth(named.filter(({ at }) => at[0] < axis));
+  const right = columnWidth(named.filter(({ at }) => at[0] >= axis));
   const betweenColumns: Box = {
     x: left + clear,
     y: edge,
@@ -289,18 +340,34 @@ export function setOnPlate(sketch: Sketch, named: boolean, small = false): Drawi
     height: full.height,
   };
   const betweenRows: Box = { x: edge, y: 34, width: full.width, height: plateHeight - 68 };
-  if (scaleInto(bounds, betweenRows) > scaleInto(bounds, betweenColumns) * 1.04) {
-    const fitted = fitSketch(sketch, betweenRows);
-    const byHeight = [...fitted.callouts].sort((a, b) => a.at[1] - b.at[1]);
+  const inRows = scaleInto(bounds, betweenRows) > scaleInto(bounds, betweenColumns) * 1.04;
+  const move = fitting(bounds, inRows ? betweenRows : betweenColumns);
+  const fitted = moveSketch({ shapes: sketch.shapes, callouts: [] }, move);
+  const placed = named.map(({ text, at }): Name & { onLeft: boolean } => ({
+    text,
+    at: move(at),
+    onLeft: at[0] < axis,
+  }));
+  if (inRows) {
+    const byHeight = [...placed].sort((a, b) => a.at[1] - b.at[1]);
     const above = byHeight.slice(0, Math.ceil(byHeight.length / 2));
     const below = byHeight.slice(above.length);
-    return drawn(fitted, [...rowOfLabels(above, "above"), ...rowOfLabels(below, "below")]);
+    const inOrder = (row: readonly Name[]): Name[] => placed.filter((name) => row.includes(name));
+    return drawn(fitted, [
+      ...rowOfLabels(inOneRow(inOrder(above)), "above"),
+      ...rowOfLabels(inOneRow(inOrder(below)), "below"),
+    ]);
   }
-  const fitted = fitSketch(sketch, betweenColumns);
-  const find = (callouts: readonly Callout[]): Callout[] =>
-    callouts.flatMap((callout) => fitted.callouts[sketch.callouts.indexOf(callout)] ?? []);
   return drawn(fitted, [
-    ...columnOfLabels(find(onLeft), "left", left),
-    ...columnOfLabels(find(onRight), "right", right),
+    ...columnOfLabels(
+      placed.filter(({ onLeft }) => onLeft),
+      "left",
+      left,
+    ),
+    ...columnOfLabels(
+      placed.filter(({ onLeft }) => !onLeft),
+      "right",
+      right,
+    ),
   ]);
 }

@@ -6,25 +6,17 @@
 import { drawPelvis, ribCage } from "#lib/specimens/drawing/bones.ts";
 import { longBone } from "#lib/specimens/drawing/forms.ts";
 import { drawSkullFront } from "#lib/specimens/drawing/head.ts";
+import { at, band, ellipse, mirrored, type Point, ring, straight } from "#lib/specimens/drawing/pen.ts";
 import {
-  at,
-  band,
-  ellipse,
-  mapPath,
-  mirrored,
-  type Point,
-  ring,
-  straight,
-} from "#lib/specimens/drawing/pen.ts";
-import { filled, finer, fitSketch, type Shape, type Sketch, stroked } from "#lib/specimens/drawing/plate.ts";
+  bothSides,
+  filled,
+  finer,
+  fitSketch,
+  type Shape,
+  type Sketch,
+  stroked,
+} from "#lib/specimens/drawing/plate.ts";
 import type { Variation } from "#lib/specimens/drawing/variation.ts";
-
-function bothSides(shapes: readonly Shape[]): Shape[] {
-  return [
-    ...shapes,
-    ...shapes.map((shape) => ({ ...shape, path: mapPath(shape.path, ([x, y]) => [-x, y]) })),
-  ];
-}
 
 function handBones(): Shape[] {
   const rays: readonly (readonly [number, number])[] = at("-4.5,20 -1.5,23 1.5,24 4.2,20");
@@ -142,12 +134,14 @@ export function drawSkeleton(vary: Variation): Sketch {
       ...limbs,
     ],
     callouts: [
-      { text: "clavicula", at: [-26, 65] },
-      { text: "humerus", at: [48, 100] },
-      { text: "columna vertebralis", at: [-2, 152] },
-      { text: "radius", at: [-60, 150] },
-      { text: "femur", at: [25, 240] },
-      { text: "tibia", at: [-17, 330] },
+      { structure: "clavicle", at: [-26, 65] },
+      { structure: "humerus", at: [48, 100] },
+      { structure: "vertebral-column", at: [-2, 152] },
+      { structure: "radius", at: [-60, 150] },
+      { structure: "femur", at: [25, 240] },
+      { structure: "tibia", at: [-17, 330] },
+      { structure: "skull", at: [8, 12] },
+      { structure: "sternum", at: [-1, 96] },
     ],
   };
 }

@@ -25,6 +25,50 @@ const heartOutline: readonly Point[] = at(`
   148,106 138,94 120,88 102,90
 `);
 
+/** A window in the wall of the left ventricle: its trabeculae, the valve and the cords. */
+export function drawHeartWithWindow(vary: Variation): Sketch {
+  const heart = drawHeart(vary);
+  return {
+    shapes: [
+      ...heart.shapes.filter((shape) => shape.stroke !== "vein" || shape.fill !== undefined),
+      filled(
+        "muscle",
+        ring(at("118,106 140,104 156,120 160,148 154,172 142,186 128,176 118,152 112,124")),
+        "outline",
+      ),
+      filled(
+        "hollow",
+        ring(at("123,112 138,111 150,124 153,148 148,168 140,178 131,170 123,150 118,126")),
+        "line",
+      ),
+      filled("sinew", ring(at("121,116 136,113 142,122 132,128 123,126")), "line"),
+      stroked(
+        "line",
+        smooth(at("126,126 130,140 134,152")),
+        smooth(at("132,127 133,140 136,152")),
+        smooth(at("138,124 138,138 138,152")),
+      ),
+      filled("muscle", ring(at("132,152 140,151 144,166 139,174 133,166")), "line"),
+      stroked(
+        "fine",
+        smooth(at("124,148 130,156 132,166")),
+        smooth(at("149,140 146,152 148,162")),
+        smooth(at("146,130 143,142 145,150")),
+      ),
+    ],
+    callouts: [
+      { structure: "mitral-valve", at: [130, 120] },
+      { structure: "left-ventricle", at: [156, 160] },
+      { structure: "trabeculae-carneae", at: [146, 144] },
+      { structure: "tendinous-cords-of-heart", at: [134, 140] },
+      { structure: "left-auricle-of-heart", at: [148, 102] },
+      { structure: "right-auricle-of-heart", at: [78, 104] },
+      { structure: "ascending-aorta", at: [92, 76] },
+      { structure: "apex-of-heart", at: [146, 194] },
+    ],
+  };
+}
+
 export function drawHeart(vary: Variation): Sketch {
   const outline = vary.loosen(heartOutline, 1.2);
   const leftDescending: Point[] = at("128,98 134,120 138,142 144,166 148,188");
@@ -39,10 +83,10 @@ export function drawHeart(vary: Variation): Sketch {
   ];
   return {
     shapes: [
-      ...tube(at("48,112 34,108 22,110"), 5, "vein"),
-      ...tube(at("50,124 36,124 24,130"), 4.5, "vein"),
-      ...tube(at("152,110 172,100 184,98"), 5, "vein"),
-      ...tube(at("154,122 174,116 186,118"), 4.5, "vein"),
+      ...tube(at("48,112 34,108 22,110"), 5, "artery"),
+      ...tube(at("50,124 36,124 24,130"), 4.5, "artery"),
+      ...tube(at("152,110 172,100 184,98"), 5, "artery"),
+      ...tube(at("154,122 174,116 186,118"), 4.5, "artery"),
       ...tube(at("64,160 62,182 61,200"), 9, "vein"),
       ...tube(at("66,104 62,70 62,24"), [10, 9, 9], "vein"),
       ...tube(at("100,34 94,18 88,2"), [5, 4.2, 4], "artery"),
@@ -72,12 +116,16 @@ export function drawHeart(vary: Variation): Sketch {
       ),
     ],
     callouts: [
-      { text: "arcus aortae", at: [112, 28] },
-      { text: "v. cava superior", at: [62, 48] },
-      { text: "truncus pulmonalis", at: [136, 76] },
-      { text: "auricula dextra", at: [78, 104] },
-      { text: "ventriculus dexter", at: [104, 160] },
-      { text: "r. interventricularis anterior", at: [138, 142] },
+      { structure: "arch-of-aorta", at: [112, 28] },
+      { structure: "superior-vena-cava", at: [62, 48] },
+      { structure: "pulmonary-trunk", at: [136, 76] },
+      { structure: "right-auricle-of-heart", at: [78, 104] },
+      { structure: "right-ventricle", at: [104, 160] },
+      { structure: "anterior-interventricular-branch", at: [138, 142] },
+      { structure: "right-coronary-artery", at: [78, 120] },
+      { structure: "great-cardiac-vein", at: [142, 152] },
+      { structure: "left-auricle-of-heart", at: [148, 102] },
+      { structure: "brachiocephalic-trunk", at: [94, 18] },
     ],
   };
 }
@@ -122,11 +170,15 @@ export function drawHeartOpened(vary: Variation): Sketch {
       ),
     ],
     callouts: [
-      { text: "atrium dextrum", at: [70, 112] },
-      { text: "septum interventriculare", at: [118, 150] },
-      { text: "ventriculus sinister", at: [144, 140] },
-      { text: "m. papillaris", at: [106, 168] },
-      { text: "aorta", at: [110, 38] },
+      { structure: "right-atrium", at: [70, 112] },
+      { structure: "left-atrium", at: [134, 102] },
+      { structure: "right-ventricle", at: [104, 150] },
+      { structure: "mitral-valve", at: [130, 114] },
+      { structure: "tricuspid-valve", at: [94, 131] },
+      { structure: "interventricular-septum", at: [118, 150] },
+      { structure: "left-ventricle", at: [144, 140] },
+      { structure: "anterior-papillary-muscle-of-left-ventricle", at: [106, 168] },
+      { structure: "ascending-aorta", at: [110, 38] },
     ],
   };
 }
@@ -184,16 +236,33 @@ export function drawLungs(vary: Variation): Sketch {
       ),
     ],
     callouts: [
-      { text: "trachea", at: [-4, 10] },
-      { text: "lobus superior", at: [-62, 76] },
-      { text: "fissura obliqua", at: [70, 114] },
-      { text: "incisura cardiaca", at: [36, 124] },
-      { text: "lobus medius", at: [-44, 124] },
+      { structure: "trachea", at: [-4, 10] },
+      { structure: "horizontal-fissure-of-right-lung", at: [-60, 111] },
+      { structure: "right-lung", at: [-76, 90] },
+      { structure: "left-lung", at: [66, 90] },
+      { structure: "lingula-of-left-lung", at: [44, 158] },
+      { structure: "superior-lobe-of-right-lung", at: [-62, 76] },
+      { structure: "oblique-fissure-of-lung", at: [70, 114] },
+      { structure: "cardiac-notch-of-left-lung", at: [36, 124] },
+      { structure: "middle-lobe-of-right-lung", at: [-44, 124] },
     ],
   };
 }
 
-export function drawLarynx(vary: Variation): Sketch {
+const thyroidGland = filled(
+  "organ",
+  ring(
+    at(`
+        12,100 27,96 31,116 28,146 16,152 9,146 0,143 -9,146 -16,152 -28,146 -31,116 -27,96 -12,100
+        -16,124 -8,134 0,132 8,134 16,124
+      `),
+    0.9,
+  ),
+  "outline",
+);
+
+/** @param withGland with the thyroid gland on it */
+export function drawLarynx(vary: Variation, withGland: boolean): Sketch {
   const plate = bothHalves([
     [0, 52],
     ...vary.loosen(at("6,46 22,40 28,28 31,30 31,60 28,84 24,88 14,90"), 0.8),
@@ -248,28 +317,18 @@ export function drawLarynx(vary: Variation): Sketch {
             "line",
           ),
       ),
-      filled(
-        "organ",
-        ring(
-          at(`
-            12,100 27,96 31,116 28,146 16,152 9,146 0,143 -9,146 -16,152 -28,146 -31,116 -27,96 -12,100
-            -16,124 -8,134 0,132 8,134 16,124
-          `),
-          0.9,
-        ),
-        "outline",
-      ),
+      ...(withGland ? [thyroidGland] : []),
       stroked("artery", smooth(at("46,60 36,84 28,100 26,118")), smooth(at("-46,60 -36,84 -28,100 -26,118"))),
       stroked("nerve", smooth(at("50,40 34,54 22,66")), smooth(at("-50,40 -34,54 -22,66"))),
       filled("artery", ellipse(46, 60, 2.2), "fine"),
       filled("artery", ellipse(-46, 60, 2.2), "fine"),
     ],
     callouts: [
-      { text: "os hyoideum", at: [-24, 14] },
-      { text: "cartilago thyroidea", at: [20, 66] },
-      { text: "cartilago cricoidea", at: [-6, 112] },
-      { text: "glandula thyroidea", at: [25, 128] },
-      { text: "trachea", at: [-6, 166] },
+      { structure: "hyoid-bone", at: [-24, 14] },
+      { structure: "thyroid-cartilage", at: [20, 66] },
+      { structure: "cricoid-cartilage", at: [-6, 112] },
+      ...(withGland ? [{ structure: "thyroid-gland", at: [25, 128] } as const] : []),
+      { structure: "trachea", at: [-6, 166] },
     ],
   };
 }

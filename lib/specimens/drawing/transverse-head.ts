@@ -67,8 +67,8 @@ export function drawTransverseHead(vary: Variation, level: number): Sketch {
       ),
     );
     callouts.push(
-      { text: "cortex cerebri", at: [wide * 0.6, -long * 0.4] },
-      { text: "fissura longitudinalis", at: [0, -long * 0.7] },
+      { structure: "cerebral-cortex", at: [wide * 0.6, -long * 0.4] },
+      { structure: "longitudinal-cerebral-fissure", at: [0, -long * 0.7] },
     );
     if (level > 0.2 && level < 0.46) {
       for (const side of [1, -1]) {
@@ -83,7 +83,10 @@ export function drawTransverseHead(vary: Variation, level: number): Sketch {
           filled("deep", ring(mirror(at("22,-16 30,-6 28,8 24,4"))), "fine"),
         );
       }
-      callouts.push({ text: "ventriculus lateralis", at: [20, 34] }, { text: "thalamus", at: [-12, 6] });
+      callouts.push(
+        { structure: "lateral-ventricle", at: [20, 34] },
+        { structure: "thalamus", at: [-12, 6] },
+      );
     }
     if (level >= 0.46) {
       const cerebellum = bothHalves(at("0,16 16,14 36,22 42,42 28,60 8,64 0,58"));
@@ -98,7 +101,7 @@ export function drawTransverseHead(vary: Variation, level: number): Sketch {
           ),
         ),
       );
-      callouts.push({ text: "cerebellum", at: [24, 46] }, { text: "pons", at: [-4, 4] });
+      callouts.push({ structure: "cerebellum", at: [24, 46] }, { structure: "pons", at: [-4, 4] });
     }
   }
   const eyes = presence(level, 0.5, 0.69);
@@ -110,7 +113,7 @@ export function drawTransverseHead(vary: Variation, level: number): Sketch {
           ring(at("8,-54 24,-68 40,-58 30,-40 12,-30").map(([x = 0, y = 0]): Point => [x * side, y])),
           "line",
         ),
-        filled("paper", ellipse(25 * side, -57, 11.5 * eyes), "outline"),
+        filled("sinew", ellipse(25 * side, -57, 11.5 * eyes), "outline"),
         filled("hollow", ellipse(26 * side, -65, 4, 3), "fine"),
         stroked(
           "nerve",
@@ -122,7 +125,13 @@ export function drawTransverseHead(vary: Variation, level: number): Sketch {
         ),
       );
     shapes.push(filled("hollow", ring(bothHalves(at("0,-78 6,-72 7,-50 5,-36 0,-34"))), "line"));
-    callouts.push({ text: "bulbus oculi", at: [-28, -58] });
+    callouts.push(
+      { structure: "eyeball", at: [-28, -58] },
+      { structure: "optic-nerve", at: [17, -39] },
+      { structure: "nasal-cavity", at: [3, -54] },
+      { structure: "temporal-lobe", at: [wide * 0.62, -6] },
+      { structure: "cerebellar-hemisphere", at: [-24, 46] },
+    );
   }
   if (level >= 0.68) {
     const jaw: Point[] = [
@@ -220,9 +229,9 @@ export function drawTransverseHead(vary: Variation, level: number): Sketch {
       filled("nerve", ellipse(0, long * 0.42, 5, 3.4), "fine"),
     );
     callouts.push(
-      mouth ? { text: "lingua", at: [6, -long * 0.4] } : { text: "larynx", at: [6, -long * 0.36] },
-      { text: "a. carotis interna", at: [28, 8] },
-      { text: "medulla spinalis", at: [-2, long * 0.42] },
+      mouth ? { structure: "tongue", at: [6, -long * 0.4] } : { structure: "larynx", at: [6, -long * 0.36] },
+      { structure: "internal-carotid-artery", at: [28, 8] },
+      { structure: "spinal-cord", at: [-2, long * 0.42] },
     );
   }
   return { shapes, callouts };

@@ -7,6 +7,7 @@ import {
   arc,
   at,
   bothHalves,
+  drawnIn,
   ellipse,
   mirrored,
   type Path,
@@ -53,12 +54,16 @@ export function chest(ground: Ground): TrunkPart {
         y,
       ],
     );
-    for (const points of [right, left]) {
+    // The apex of a lung is small, and behind the collar bone.
+    const apex = Math.min(1, 0.4 + Math.max(0, level - 0.06) * 8);
+    for (const whole of [right, left]) {
+      const points = drawnIn(whole, apex, [outer * (whole === right ? -0.4 : 0.4), deep * 0.2]);
       shapes.push(filled("tissue", ring(points, 0.9), "line"));
+      if (apex < 1) continue;
       const spots = Array.from({ length: 8 }, (): Path => {
         const angle = vary.within(0, 6.28);
         const share = vary.within(0.15, 0.62);
-        const middle: Point = [points === right ? -outer * 0.55 : outer * 0.6, (front + deep) / 2];
+        const middle: Point = [whole === right ? -outer * 0.55 : outer * 0.6, (front + deep) / 2];
         return ellipse(
           middle[0] + Math.cos(angle) * outer * 0.3 * share * 1.4,
           middle[1] + Math.sin(angle) * (deep - front) * 0.4 * share,
@@ -67,23 +72,22 @@ export function chest(ground: Ground): TrunkPart {
       });
       shapes.push(stroked("fine", ...spots));
     }
-    shapes.push(
-      stroked(
-        "fine",
-        smooth([
-          [-outer * 0.9, halfDepth * 0.2],
-          [-outer * 0.5, halfDepth * (0.1 - level * 0.4)],
-          [-inner - 6, halfDepth * -0.1],
-        ]),
-        smooth([
-          [outer * 0.92, halfDepth * 0.3],
-          [outer * 0.6, halfDepth * (0.24 - level * 0.4)],
-          [inner + 18, halfDepth * 0.1],
-        ]),
-      ),
+    const fissures = stroked(
+      "fine",
+      smooth([
+        [-outer * 0.9, halfDepth * 0.2],
+        [-outer * 0.5, halfDepth * (0.1 - level * 0.4)],
+        [-inner - 6, halfDepth * -0.1],
+      ]),
+      smooth([
+        [outer * 0.92, halfDepth * 0.3],
+        [outer * 0.6, halfDepth * (0.24 - level * 0.4)],
+        [inner + 18, halfDepth * 0.1],
+      ]),
     );
-    callouts.push({ text: "pulmo dexter", at: [-outer * 0.6, (front + deep) / 2] });
-    if (dome === 0) callouts.push({ text: "pulmo sinister", at: [outer * 0.72, deep * 0.3] });
+    if (apex === 1) shapes.push(fissures);
+    callouts.push({ structure: "right-lung", at: [-outer * 0.6, (front + deep) / 2] });
+    if (dome === 0) callouts.push({ structure: "left-lung", at: [outer * 0.72, deep * 0.3] });
   }
   if (heart > 0) {
     const y = -halfDepth * 0.22;
@@ -99,12 +103,18 @@ export function chest(ground: Ground): TrunkPart {
       chamber(26, 0, 13, 7, 0.5),
       chamber(3, 9, 13, 6, 0.05),
     );
-    callouts.push({ text: "cor", at: [12 * heart, y - 2] });
+    callouts.push(
+      { structure: "heart", at: [12 * heart, y - 2] },
+      { structure: "left-ventricle", at: [26 * heart, y] },
+      { structure: "right-ventricle", at: [2 * heart, y - 16 * heart] },
+      { structure: "right-atrium", at: [-17 * heart, y - 6 * heart] },
+      { structure: "left-atrium", at: [3 * heart, y + 9 * heart] },
+    );
   }
   const trachea = presence(level, -0.08, 0.235);
   if (trachea > 0) {
     shapes.push(filled("hollow", ring(bothHalves(at("0,-9 6.5,-6 7,1 4,5 0,5.4"))), "outline"));
-    callouts.push({ text: "trachea", at: [-4, -4] });
+    callouts.push({ structure: "trachea", at: [-4, -4] });
   } else if (level < 0.3) {
     shapes.push(
       filled("hollow", ellipse(-13, -2, 6, 4.4, -0.3), "outline"),
@@ -127,6 +137,7 @@ export function chest(ground: Ground): TrunkPart {
         ]),
       ),
     );
+  if (level < 0.47) callouts.push({ structure: "oesophagus", at: [3, halfDepth * 0.12] });
   const sternum = presence(level, 0.09, 0.4);
   if (sternum > 0)
     shapes.push(
@@ -151,8 +162,9 @@ export function belly(ground: Ground): TrunkPart {
   const liver = presence(level, 0.395, 0.64);
   const stomach = presence(level, 0.42, 0.58);
   const spleen = presence(level, 0.43, 0.56);
-  const kidneys = presence(level, 0.52, 0.69);
-  const bowel = presence(level, 0.54, 0.9);
+  const kidneys = presence(level, 0.52, 0.67);
+  const bowel = presence(level, 0.562, 0.885);
+  const gallbladder = level > 0.555 && level < 0.622;
   if (bowel > 0) {
     const wide = halfWidth * 0.62;
     const top = -halfDepth * 0.62;
@@ -173,7 +185,8 @@ export function belly(ground: Ground): TrunkPart {
         );
       }
     }
-    callouts.push({ text: "ileum", at: [halfWidth * 0.1, top + 16] });
+    const loop = { at: [halfWidth * 0.1, top + 16] } as const;
+    callouts.push({ structure: "jejunum", ...loop }, { structure: "ileum", ...loop });
     const sides = halfWidth * 0.72;
     if (level < 0.78) {
       if (liver < 0.5)
@@ -185,14 +198,14 @@ export function belly(ground: Ground): TrunkPart {
         filled("organ", ellipse(sides, 4, 8.4, 10.4, -0.2), "line"),
         stroked("fine", arc(sides, 4, 5.4, 7, 0.6, 5.2)),
       );
-      callouts.push({ text: "colon descendens", at: [sides, 4] });
+      callouts.push({ structure: "descending-colon", at: [sides, 4] });
     }
   }
   if (kidneys > 0) {
     const x = 44;
     const y = halfDepth * 0.3;
     for (const side of [1, -1]) {
-      const size = kidneys * (side > 0 ? 1 : presence(level, 0.535, 0.7) || 0.01);
+      const size = kidneys * (side > 0 ? 1 : presence(level, 0.535, 0.675) || 0.01);
       if (size < 0.3) continue;
       const bean: Point[] = at("-4,-13 8,-16 17,-6 16,8 6,16 -6,11 -8,3 -1,0 -9,-5").map(
         ([dx = 0, dy = 0]): Point => [(x + dx * size) * side, y + dy * size],
@@ -203,14 +216,14 @@ export function belly(ground: Ground): TrunkPart {
         filled("nerve", ellipse((x - 2) * side, y, 4.6 * size, 3.4 * size), "fine"),
       );
     }
-    callouts.push({ text: "ren sinister", at: [x + 10, y] }, { text: "ren dexter", at: [-x - 10, y] });
+    callouts.push({ structure: "kidney", at: [x + 10, y] }, { structure: "kidney", at: [-x - 10, y] });
   }
   if (spleen > 0) {
     const points: Point[] = at("0.78,-0.1 0.84,0.2 0.7,0.55 0.48,0.68 0.56,0.42 0.64,0.14").map(
       ([x = 0, y = 0]): Point => [x * halfWidth * (0.85 + spleen * 0.13), y * halfDepth],
     );
     shapes.push(filled("deep", ring(points), "outline"));
-    callouts.push({ text: "splen", at: points[1] ?? [0, 0] });
+    callouts.push({ structure: "spleen", at: points[1] ?? [0, 0] });
   }
   if (stomach > 0) {
     const points: Point[] = at(
@@ -236,7 +249,8 @@ export function belly(ground: Ground): TrunkPart {
         "fine",
       ),
     );
-    callouts.push({ text: "gaster", at: [halfWidth * 0.46, -halfDepth * 0.4] });
+    const middle = { at: [halfWidth * 0.42, -halfDepth * 0.34] } as const;
+    callouts.push({ structure: "stomach", ...middle }, { structure: "body-of-stomach", ...middle });
   }
   if (liver > 0) {
     const reach =
@@ -271,12 +285,19 @@ export function belly(ground: Ground): TrunkPart {
         ),
     );
     shapes.push(stroked("fine", ...veins));
-    if (level > 0.52 && level < 0.6)
-      shapes.push(filled("duct", ellipse(-halfWidth * 0.24, -halfDepth * 0.44, 7, 9), "line"));
-    callouts.push({ text: "hepar", at: [-halfWidth * 0.52, -halfDepth * 0.2] });
+    if (gallbladder) shapes.push(filled("duct", ellipse(-halfWidth * 0.24, -halfDepth * 0.44, 7, 9), "line"));
+    callouts.push(
+      { structure: "liver", at: [-halfWidth * 0.52, -halfDepth * 0.2] },
+      { structure: "right-lobe-of-liver", at: [-halfWidth * 0.52, -halfDepth * 0.2] },
+    );
+    if (gallbladder) callouts.push({ structure: "gallbladder", at: [-halfWidth * 0.24, -halfDepth * 0.44] });
   }
-  const pancreas = presence(level, 0.53, 0.605);
-  if (pancreas > 0)
+  const pancreas = presence(level, 0.525, 0.635);
+  if (pancreas > 0) {
+    callouts.push(
+      { structure: "head-of-pancreas", at: [-20, -7] },
+      { structure: "body-of-pancreas", at: [18, -14] },
+    );
     shapes.push(
       filled(
         "fat",
@@ -290,5 +311,6 @@ export function belly(ground: Ground): TrunkPart {
         "line",
       ),
     );
+  }
   return { shapes, callouts };
 }

@@ -6,7 +6,7 @@
  * are of one body.
  */
 import { spongyBone } from "#lib/specimens/drawing/forms.ts";
-import { drawLimbSection } from "#lib/specimens/drawing/limb-section.ts";
+import { drawThighSection } from "#lib/specimens/drawing/limb-section.ts";
 import {
   at,
   beside,
@@ -108,9 +108,9 @@ function pelvis(ground: Ground): TrunkPart {
         ...spongyBone(ellipsePoints(cx, 1, 13 * heads, 13 * heads), vary, 12),
       );
     }
-    callouts.push({ text: "caput femoris", at: [halfWidth * 0.56, 1] });
+    callouts.push({ structure: "head-of-femur", at: [halfWidth * 0.56, 1] });
   }
-  const bladder = presence(level, 0.83, 0.945);
+  const bladder = presence(level, 0.853, 0.945);
   if (bladder > 0) {
     shapes.push(
       filled(
@@ -140,14 +140,14 @@ function pelvis(ground: Ground): TrunkPart {
         "fine",
       ),
     );
-    callouts.push({ text: "vesica urinaria", at: [-10, -halfDepth * 0.24] });
+    callouts.push({ structure: "urinary-bladder", at: [-10, -halfDepth * 0.24] });
   }
   if (level > 0.84 && level < 0.985) {
     shapes.push(
       filled("muscle", ellipse(0, halfDepth * 0.36, 12, 9), "line"),
       filled("hollow", ellipse(0, halfDepth * 0.36, 6.6, 4), "fine"),
     );
-    callouts.push({ text: "rectum", at: [4, halfDepth * 0.36] });
+    callouts.push({ structure: "rectum", at: [4, halfDepth * 0.36] });
   }
   const pubis = presence(level, 0.915, 0.975);
   if (pubis > 0)
@@ -181,19 +181,33 @@ function greatVessels({ level, halfDepth }: Ground): TrunkPart {
   } else if (level < 0.22) {
     shapes.push(filled("artery", roundBand(at("-10,-20 2,-18 12,-8 15,6"), [8, 8, 8, 8]), "line"));
     vessel(-22, -14, 6, "vein");
-    callouts.push({ text: "arcus aortae", at: [6, -14] });
+    callouts.push(
+      { structure: "arch-of-aorta", at: [6, -14] },
+      { structure: "superior-vena-cava", at: [-22, -14] },
+    );
   } else if (level < 0.27) {
     vessel(-8, -20, 9, "artery");
     vessel(-23, -14, 6, "vein");
     shapes.push(filled("vein", roundBand(at("4,-24 10,-14 0,-6 -14,-4"), [7, 7, 6, 4]), "line"));
+    callouts.push(
+      { structure: "ascending-aorta", at: [-9, -22] },
+      { structure: "superior-vena-cava", at: [-24, -15] },
+      { structure: "pulmonary-trunk", at: [7, -18] },
+    );
   }
   if (level >= 0.22 && level < 0.735) {
     const shift = Math.max(0, 1 - Math.max(0, level - 0.3) / 0.25);
     const y = halfDepth * 0.34 - (13 + level * 8);
     const x = 4 + shift * 12;
     vessel(x, y + shift * 8, 7.6 - level * 2, "artery");
-    callouts.push({ text: "aorta", at: [x, y + shift * 8] });
-    if (level > 0.43) vessel(-12, y + 1, 7, "vein");
+    callouts.push({
+      structure: level < 0.53 ? "thoracic-aorta" : "abdominal-aorta",
+      at: [x, y + shift * 8],
+    });
+    if (level > 0.43) {
+      vessel(-12, y + 1, 7, "vein");
+      callouts.push({ structure: "inferior-vena-cava", at: [-12, y + 1] });
+    }
   }
   if (level >= 0.735) {
     const part = (level - 0.735) / 0.265;
@@ -203,9 +217,38 @@ function greatVessels({ level, halfDepth }: Ground): TrunkPart {
       vessel(x, y, 4.4, "artery");
       vessel(x - 8 * side, y + 4, 5, "vein");
     }
-    callouts.push({ text: "a. iliaca", at: [8 + part * 46, halfDepth * 0.1 - part * halfDepth * 0.62] });
+    const place = { at: [8 + part * 46, halfDepth * 0.1 - part * halfDepth * 0.62] } as const;
+    const structure =
+      level < 0.79 ? "common-iliac-artery" : level < 0.88 ? "external-iliac-artery" : "femoral-artery";
+    callouts.push({ structure, ...place });
   }
   return { shapes, callouts };
+}
+
+/** What lies in the wall at a level. */
+function namesOfWall({ level, halfWidth, halfDepth }: Ground): Callout[] {
+  const size = 11 + level * 8;
+  const y = halfDepth * 0.34;
+  const spine =
+    level < 0.02
+      ? "cervical-vertebrae"
+      : level < 0.555
+        ? "thoracic-vertebrae"
+        : level < 0.8
+          ? "lumbar-vertebrae"
+          : "sacrum";
+  const rows: readonly (readonly [structure: string, from: number, to: number, at: Point])[] = [
+    [spine, -1, 0.92, [0, level > 0.8 ? y + 4 : y - 2]],
+    ["head-of-humerus", -1, 0.08, [-halfWidth * 0.78, 0]],
+    ["pectoralis-major", 0.02, 0.19, [halfWidth * 0.45, -halfDepth * 0.72]],
+    ["erector-spinae", 0.02, 0.83, [-size * 1.9, halfDepth * 0.7]],
+    ["psoas-major", 0.58, 0.7, [26 + level * 8, halfDepth * 0.26]],
+    ["ilium", 0.79, 0.9, [-halfWidth * 0.5, halfDepth * 0.2]],
+    ["gluteus-maximus", 0.8, 1, [halfWidth * 0.5, halfDepth * 0.42]],
+  ];
+  return rows.flatMap(([structure, from, to, at]) =>
+    level >= from && level <= to ? [{ structure, at }] : [],
+  );
 }
 
 /** Below this level the sheet is of two thighs, no longer of one trunk. */
@@ -213,7 +256,7 @@ const thighsFrom = 0.965;
 
 function drawThighPair(vary: Variation, share: number): Sketch {
   const seed = vary.whole(0, 1_000_000);
-  const one = drawLimbSection(variation(`thigh ${seed}`), 0.04 + share * 0.1);
+  const one = drawThighSection(variation(`thigh ${seed}`), share * 0.1);
   const apart = 62;
   return mergeSketches(
     moveSketch(one, ([x, y]) => [x - apart, y]),
@@ -249,7 +292,7 @@ export function drawTrunkSection(vary: Variation, level: number): Sketch {
   const [chestPart, bellyPart, pelvisPart, vesselPart] = parts;
   const thorax = held < 0.5;
   const cavity: Shape[] =
-    held > 0.04 && held < 0.93 ? [filled(thorax ? "hollow" : "fat", ring(inner), "line")] : [];
+    held > 0.12 && held < 0.93 ? [filled(thorax ? "hollow" : "fat", ring(inner), "line")] : [];
   return {
     shapes: [
       filled("fat", ring(skin), "outline"),
@@ -270,6 +313,7 @@ export function drawTrunkSection(vary: Variation, level: number): Sketch {
       ...(bellyPart?.callouts ?? []),
       ...(pelvisPart?.callouts ?? []),
       ...(vesselPart?.callouts ?? []),
-    ].slice(0, 7),
+      ...namesOfWall(ground),
+    ],
   };
 }

@@ -12,6 +12,7 @@ import {
   between,
   type Point,
   ring,
+  roundBand,
   smooth,
   straight,
 } from "#lib/specimens/drawing/pen.ts";
@@ -44,7 +45,7 @@ function fingers(
   }));
 }
 
-function handOutline(
+export function handOutline(
   vary: Variation,
   spread: number,
 ): { outline: Point[]; digits: ReturnType<typeof fingers> } {
@@ -124,7 +125,8 @@ function palm(digits: ReturnType<typeof fingers>): Shape[] {
   ];
 }
 
-export function drawHand(vary: Variation): Sketch {
+/** The palm of a right hand, fingers upwards. */
+export function drawPalm(vary: Variation): Sketch {
   const { outline, digits } = handOutline(vary, vary.within(1, 1.5));
   const wrist: Point[] = at("446,26 443,2 446,-22");
   const shapes: Shape[] = [
@@ -146,15 +148,70 @@ export function drawHand(vary: Variation): Sketch {
     stroked("nerve", smooth(at("446,4 470,2")), smooth(at("446,-19 470,-17"))),
   ];
   const callouts: Callout[] = [
-    { text: "arcus palmaris superficialis", at: [534, -4] },
-    { text: "n. medianus", at: [466, 2] },
-    { text: "n. ulnaris", at: [470, -17] },
-    { text: "thenar", at: [520, 30] },
+    { structure: "superficial-palmar-arch", at: [534, -4] },
+    { structure: "median-nerve", at: [466, 2] },
+    { structure: "ulnar-nerve", at: [470, -17] },
+    { structure: "abductor-pollicis-brevis", at: [520, 30] },
+    { structure: "flexor-retinaculum-of-hand", at: [480, 0] },
+    { structure: "abductor-digiti-minimi-of-hand", at: [520, -28] },
+    { structure: "lumbricals-of-hand", at: [540, 10] },
+    { structure: "superficial-branch-of-ulnar-nerve", at: [500, -24] },
+    { structure: "recurrent-branch-of-median-nerve", at: [508, 28] },
   ];
   return turnSketch({ shapes, callouts }, -Math.PI / 2 + vary.within(-0.06, 0.06));
 }
 
 export function drawUpperLimb(vary: Variation): Sketch {
+  return turnSketch(limb(vary), vary.within(0.3, 0.5));
+}
+
+/** The limb with the shoulder blade, the collar bone and the plexus above them. */
+export function drawUpperLimbWithGirdle(vary: Variation): Sketch {
+  const { shapes, callouts } = limb(vary);
+  const roots = at("-122,-92 -134,-72 -140,-52 -140,-32 -134,-14");
+  const cords = at("-20,-30 -20,-22 -20,-14");
+  const girdle: Shape[] = [
+    filled("bone", ring(at("-8,56 -20,30 -44,-6 -86,-36 -104,-20 -108,10 -92,44 -60,60 -30,66")), "outline"),
+    ...belly(at("-100,-4 -62,8 -26,24 10,30"), [22, 26, 18, 8]),
+    filled("muscle", ring(at("-14,56 -8,72 26,80 66,68 84,48 40,46 6,44")), "line"),
+    ...belly(at("-66,-10 -38,4 -12,30"), [13, 9, 4]),
+    filled("bone", roundBand(at("8,60 -30,68 -76,50 -128,54"), [8, 6, 6, 8]), "outline"),
+    ...roots.map((root, index) =>
+      filled(
+        "nerve",
+        roundBand(
+          [
+            root,
+            [-92, -50 + index * 9],
+            [-60, -34 + index * 4],
+            cords[Math.min(Math.floor(index / 2), 2)] ?? root,
+            [8, -30 + index * 4],
+          ],
+          [3.4, 3.2, 3, 2.6, 2],
+        ),
+        "line",
+      ),
+    ),
+    filled("artery", roundBand(at("-128,-10 -88,-16 -44,-24 0,-28"), [4.4, 4.2, 4, 3.4]), "line"),
+  ];
+  return turnSketch(
+    {
+      shapes: [...girdle.slice(0, 1), ...shapes, ...girdle.slice(1)],
+      callouts: [
+        { structure: "roots-of-brachial-plexus", at: [-130, -70] },
+        { structure: "superior-trunk-of-brachial-plexus", at: [-78, -42] },
+        { structure: "axillary-artery", at: [-60, -21] },
+        { structure: "clavicle", at: [-76, 50] },
+        { structure: "subscapularis", at: [-62, 4] },
+        { structure: "pectoralis-minor", at: [-40, 6] },
+        ...callouts,
+      ],
+    },
+    0.36,
+  );
+}
+
+function limb(vary: Variation): Sketch {
   const bulk = vary.within(0.92, 1.1);
   const ulnarEdge: Point[] = at(
     "0,-50 60,-50 120,-45 180,-39 230,-35 260,-38 300,-42 350,-36 410,-28 452,-22",
@@ -219,11 +276,14 @@ export function drawUpperLimb(vary: Variation): Sketch {
     ),
   ];
   const callouts: Callout[] = [
-    { text: "m. biceps brachii", at: [140, 10] },
-    { text: "a. brachialis", at: [200, -16] },
-    { text: "n. medianus", at: [350, 1] },
-    { text: "n. ulnaris", at: [300, -30] },
-    { text: "a. radialis", at: [400, 18] },
+    { structure: "biceps-brachii", at: [140, 10] },
+    { structure: "brachial-artery", at: [200, -16] },
+    { structure: "median-nerve", at: [350, 1] },
+    { structure: "ulnar-nerve", at: [300, -30] },
+    { structure: "radial-artery", at: [400, 18] },
+    { structure: "musculocutaneous-nerve", at: [90, 12] },
+    { structure: "superficial-palmar-arch", at: [532, 8] },
+    { structure: "basilic-vein", at: [200, -34] },
   ];
-  return turnSketch({ shapes, callouts }, vary.within(0.3, 0.5));
+  return { shapes, callouts };
 }

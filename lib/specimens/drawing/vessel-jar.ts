@@ -42,8 +42,9 @@ function jarWall(left: number, top: number, bottom: number, corner: number): Pat
 export function drawInJar(vary: Variation, content: Sketch): Sketch {
   const inner = boundsOf(content.shapes);
   const broad = inner.width > inner.height * 1.15;
-  const width = broad ? 176 : 118;
-  const height = broad ? 168 : 190;
+  const slim = inner.height > inner.width * 2.2;
+  const width = broad ? 232 : slim ? 92 : 138;
+  const height = broad ? 168 : slim ? 226 : 182;
   const left = -width / 2;
   const level = 16 + vary.within(0, 8);
   const held = finer(
@@ -128,7 +129,7 @@ export function drawInJar(vary: Variation, content: Sketch): Sketch {
         ]),
       ),
     ],
-    callouts: held.callouts.slice(0, 4),
+    callouts: held.callouts,
   };
 }
 
@@ -170,78 +171,4 @@ export function drawInPane(content: Sketch, halfWidth: number, halfHeight: numbe
 export function centred(content: Sketch): Sketch {
   const bounds = boundsOf(content.shapes);
   return moveSketch(content, ([x, y]) => [x - bounds.x - bounds.width / 2, y - bounds.y - bounds.height / 2]);
-}
-
-/** What stands for a specimen that no plate knows: its closed box and label. Nothing is made up. */
-export function drawClosedBox(vary: Variation): Sketch {
-  const high = vary.within(52, 66);
-  const lid = 16;
-  const front = (x: number, y: number): Point => [x, 60 + y];
-  return {
-    shapes: [
-      filled(
-        "bone",
-        straight(
-          [
-            [0, 60],
-            [34, 34],
-            [206, 34],
-            [172, 60],
-          ],
-          true,
-        ),
-        "outline",
-      ),
-      filled(
-        "deep",
-        straight(
-          [
-            [172, 60],
-            [206, 34],
-            [206, 34 + high],
-            [172, 60 + high],
-          ],
-          true,
-        ),
-        "outline",
-      ),
-      filled(
-        "fat",
-        straight([front(0, 0), front(172, 0), front(172, high), front(0, high)], true),
-        "outline",
-      ),
-      stroked("line", straight([front(0, lid), front(172, lid), [206, 34 + lid]])),
-      stroked(
-        "hatch",
-        ...[0.25, 0.45, 0.65, 0.85].map((share) =>
-          straight([
-            [176, 58 + lid + share * (high - lid)],
-            [203, 37 + lid + share * (high - lid)],
-          ]),
-        ),
-      ),
-      stroked(
-        "fine",
-        straight([
-          [40, 40],
-          [196, 40],
-        ]),
-        straight([
-          [18, 52],
-          [178, 52],
-        ]),
-      ),
-      filled("paper", box(52, 60 + lid + 8, 68, high - lid - 18), "line"),
-      stroked(
-        "fine",
-        ...[0.3, 0.52, 0.74].map((share, index) =>
-          straight([
-            [60, 68 + lid + share * (high - lid - 18)],
-            [index === 2 ? 88 : 110, 68 + lid + share * (high - lid - 18)],
-          ]),
-        ),
-      ),
-    ],
-    callouts: [],
-  };
 }

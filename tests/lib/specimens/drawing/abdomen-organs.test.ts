@@ -7,41 +7,27 @@ import {
   drawPancreas,
   drawSpleen,
   drawStomach,
-  drawUterus,
 } from "#lib/specimens/drawing/abdomen-organs.ts";
-import { drawnUnderSeeds, strayPoints, textOf } from "./looking.ts";
+import { variation } from "#lib/specimens/drawing/variation.ts";
+import { describePlates, namedBy } from "./looking.ts";
 
-const plates = {
+describePlates("organs of the belly", {
   drawLiver,
   drawStomach,
-  drawKidney,
+  "a kidney": (vary) => drawKidney(vary, false),
+  "a kidney with its gland": (vary) => drawKidney(vary, true),
   drawKidneyHalved,
   drawSpleen,
   drawPancreas,
-  drawBowel,
-  drawUterus,
-};
-
-describe("the organs of belly and pelvis", () => {
-  it.each(Object.entries(plates))("%s lies inside the view box under every seed", (_, draw) => {
-    for (const drawing of drawnUnderSeeds(draw)) {
-      expect(drawing.shapes.length).toBeGreaterThan(3);
-      expect(strayPoints(drawing)).toEqual([]);
-    }
-  });
-
-  it.each(Object.entries(plates))("%s is the same for one seed and another for another", (_, draw) => {
-    const once = drawnUnderSeeds(draw).map(textOf);
-    expect(drawnUnderSeeds(draw).map(textOf)).toEqual(once);
-    expect(new Set(once).size).toBe(once.length);
-  });
-
-  it("tells its plates apart", () => {
-    const texts = Object.values(plates).map((draw) => textOf(drawnUnderSeeds(draw)[0] ?? neverDrawn()));
-    expect(new Set(texts).size).toBe(texts.length);
-  });
+  "the colon": (vary) => drawBowel(vary, false),
+  "the bowel": (vary) => drawBowel(vary, true),
 });
 
-function neverDrawn(): never {
-  throw new Error("nothing was drawn");
-}
+describe("an organ of the belly", () => {
+  it("has beside it only what is asked for", () => {
+    expect(namedBy(drawBowel(variation("AN 1"), true))).toContain("ileum");
+    expect(namedBy(drawBowel(variation("AN 1"), false))).not.toContain("ileum");
+    const shapes = (withGland: boolean) => drawKidney(variation("AN 1"), withGland).shapes.length;
+    expect(shapes(true)).toBe(shapes(false) + 1);
+  });
+});

@@ -1,18 +1,23 @@
 import { describe, expect, it } from "vitest";
-import { drawBody, systems } from "#lib/specimens/drawing/body.ts";
-import { drawnUnderSeeds, strayPoints, textOf } from "./looking.ts";
+import { type BodySystem, drawBody, drawNervousSystem, drawSeatedBody } from "#lib/specimens/drawing/body.ts";
+import { variation } from "#lib/specimens/drawing/variation.ts";
+import { describePlates, namedBy } from "./looking.ts";
 
-describe("the whole body", () => {
-  it.each(systems)("lies inside the view box with its %s", (system) => {
-    for (const drawing of drawnUnderSeeds((vary) => drawBody(vary, system)))
-      expect(strayPoints(drawing)).toEqual([]);
-  });
+describePlates("the whole body", {
+  "its outline": (vary) => drawBody(vary, []),
+  "its muscles": (vary) => drawBody(vary, ["muscles"]),
+  "its arteries": (vary) => drawBody(vary, ["arteries"]),
+  "its nerves": (vary) => drawBody(vary, ["nerves"]),
+  sitting: (vary) => drawSeatedBody(vary, false),
+  "sitting, with nerves": (vary) => drawSeatedBody(vary, true),
+  drawNervousSystem,
+});
 
-  it("is the same for one seed, and another for each system and seed", () => {
-    const all = () =>
-      systems.flatMap((system) => drawnUnderSeeds((vary) => drawBody(vary, system)).map(textOf));
-    const once = all();
-    expect(all()).toEqual(once);
-    expect(new Set(once).size).toBe(once.length);
+describe("the body's outline", () => {
+  it("names nothing, and each system names its own", () => {
+    const names = (...shown: BodySystem[]) => namedBy(drawBody(variation("AN 1"), shown));
+    expect(names()).toEqual([]);
+    expect(names("nerves")).toContain("sciatic-nerve");
+    expect(names("muscles", "arteries")).toEqual(expect.arrayContaining(["deltoid", "femoral-artery"]));
   });
 });

@@ -1,20 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { animalViews, drawFish, drawSnake } from "#lib/specimens/drawing/fish-and-snake.ts";
-import { drawnUnderSeeds, strayPoints, textOf } from "./looking.ts";
+import { drawFish, drawSnake } from "#lib/specimens/drawing/fish-and-snake.ts";
+import { variation } from "#lib/specimens/drawing/variation.ts";
+import { describePlates, namedBy } from "./looking.ts";
 
-describe("fish and snake", () => {
-  it.each(animalViews)("lie inside the view box as %s", (view) => {
-    for (const draw of [drawFish, drawSnake]) {
-      const drawings = drawnUnderSeeds((vary) => draw(vary, view));
-      for (const drawing of drawings) expect(strayPoints(drawing)).toEqual([]);
-      expect(new Set(drawings.map(textOf)).size).toBe(drawings.length);
-    }
-  });
+describePlates("fish and snake", {
+  "a fish": (vary) => drawFish(vary, false),
+  "a fish's skeleton": (vary) => drawFish(vary, true),
+  "a snake": (vary) => drawSnake(vary, false),
+  "a snake's skeleton": (vary) => drawSnake(vary, true),
+});
 
+describe("a fish", () => {
   it("shows a skeleton that the whole animal hides", () => {
-    const named = (view: "skeleton" | "muscles") =>
-      drawnUnderSeeds((vary) => drawFish(vary, view))[0]?.labels.map((label) => label.text);
-    expect(named("skeleton")).toContain("columna vertebralis");
-    expect(named("muscles")).not.toContain("columna vertebralis");
+    expect(namedBy(drawFish(variation("AN 1"), true))).toContain("vertebral-column");
+    expect(namedBy(drawFish(variation("AN 1"), false))).toEqual([]);
   });
 });

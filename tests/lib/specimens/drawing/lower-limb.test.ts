@@ -1,29 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { drawFoot, drawKnee, drawLowerLimb } from "#lib/specimens/drawing/lower-limb.ts";
-import { drawnUnderSeeds, strayPoints, textOf } from "./looking.ts";
+import { drawKnee, drawLowerLimb, type LimbVessels } from "#lib/specimens/drawing/lower-limb.ts";
+import { variation } from "#lib/specimens/drawing/variation.ts";
+import { describePlates } from "./looking.ts";
 
-const plates = { drawLowerLimb, drawFoot, drawKnee };
-
-describe("the lower limb", () => {
-  it.each(Object.entries(plates))("%s lies inside the view box under every seed", (_, draw) => {
-    for (const drawing of drawnUnderSeeds(draw)) {
-      expect(drawing.shapes.length).toBeGreaterThan(3);
-      expect(strayPoints(drawing)).toEqual([]);
-    }
-  });
-
-  it.each(Object.entries(plates))("%s is the same for one seed and another for another", (_, draw) => {
-    const once = drawnUnderSeeds(draw).map(textOf);
-    expect(drawnUnderSeeds(draw).map(textOf)).toEqual(once);
-    expect(new Set(once).size).toBe(once.length);
-  });
-
-  it("tells its plates apart", () => {
-    const texts = Object.values(plates).map((draw) => textOf(drawnUnderSeeds(draw)[0] ?? neverDrawn()));
-    expect(new Set(texts).size).toBe(texts.length);
-  });
+describePlates("the lower limb", {
+  "with vessels and nerves": (vary) => drawLowerLimb(vary, "vessels and nerves"),
+  "with lymph vessels": (vary) => drawLowerLimb(vary, "lymph vessels"),
+  drawKnee,
 });
 
-function neverDrawn(): never {
-  throw new Error("nothing was drawn");
-}
+describe("the lower limb", () => {
+  it("shows nerves or lymph vessels, as asked", () => {
+    const tones = (seen: LimbVessels) =>
+      drawLowerLimb(variation("AN 1"), seen).shapes.map(({ stroke }) => stroke);
+    expect(tones("vessels and nerves")).toContain("nerve");
+    expect(tones("vessels and nerves")).not.toContain("duct");
+    expect(tones("lymph vessels")).toContain("duct");
+    expect(tones("lymph vessels")).not.toContain("nerve");
+  });
+});

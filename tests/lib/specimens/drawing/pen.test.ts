@@ -7,6 +7,7 @@ import {
   beside,
   between,
   bothHalves,
+  bothLines,
   box,
   centreOf,
   drawnIn,
@@ -91,6 +92,11 @@ describe("the pen", () => {
 
   it("makes a symmetric outline of its right half", () => {
     expect(bothHalves(at("0,0 5,5 0,10"))).toEqual(at("0,0 5,5 0,10 -5,5"));
+  });
+
+  it("draws a line at both sides of the middle", () => {
+    const [right, left] = bothLines(at("1,2 3,4 5,6"));
+    expect(mapPath(left ?? [], ([x, y]) => [-x, y])).toEqual(right);
   });
 
   it("draws points in to their middle", () => {

@@ -2,15 +2,20 @@ import { describe, expect, it } from "vitest";
 import { setOnPlate } from "#lib/specimens/drawing/plate.ts";
 import { drawSagittalHead } from "#lib/specimens/drawing/sagittal-head.ts";
 import { variation } from "#lib/specimens/drawing/variation.ts";
-import { strayPoints, textOf } from "./looking.ts";
+import { falseCallouts, latinNames, namedBy, strayPoints, textOf } from "./looking.ts";
 
 const levels = Array.from({ length: 41 }, (_, index) => index / 40);
 const drawLevel = (level: number, seed = "SR 03") =>
-  setOnPlate(drawSagittalHead(variation(seed), level), true);
+  setOnPlate(drawSagittalHead(variation(seed), level), latinNames);
 
 describe("a sagittal sheet of the head", () => {
   it("lies inside the view box at every level", () => {
     for (const level of levels) expect(strayPoints(drawLevel(level)), `level ${level}`).toEqual([]);
+  });
+
+  it("names only what it shows, in words of the vocabulary", () => {
+    for (const level of levels)
+      expect(falseCallouts(drawSagittalHead(variation("SR 03"), level)), `level ${level}`).toEqual([]);
   });
 
   it("is the same for one series and level, and differs from level to level", () => {
@@ -24,9 +29,10 @@ describe("a sagittal sheet of the head", () => {
   });
 
   it("shows the corpus callosum in the middle plane only", () => {
-    const names = (level: number) => drawLevel(level).labels.map((label) => label.text);
-    expect(names(0.5)).toContain("corpus callosum");
-    expect(names(0.2)).not.toContain("corpus callosum");
-    expect(names(0.95)).toContain("m. masseter");
+    const names = (level: number) => namedBy(drawSagittalHead(variation("SR 03"), level));
+    expect(names(0.5)).toContain("corpus-callosum");
+    expect(names(0.2)).not.toContain("corpus-callosum");
+    expect(names(0.85)).toContain("masseter");
+    expect(names(0.99)).toContain("auricle-of-ear");
   });
 });

@@ -2,15 +2,20 @@ import { describe, expect, it } from "vitest";
 import { setOnPlate } from "#lib/specimens/drawing/plate.ts";
 import { drawTransverseHead } from "#lib/specimens/drawing/transverse-head.ts";
 import { variation } from "#lib/specimens/drawing/variation.ts";
-import { strayPoints, textOf } from "./looking.ts";
+import { falseCallouts, latinNames, namedBy, strayPoints, textOf } from "./looking.ts";
 
 const levels = Array.from({ length: 41 }, (_, index) => index / 40);
 const drawLevel = (level: number, seed = "SR 03") =>
-  setOnPlate(drawTransverseHead(variation(seed), level), true);
+  setOnPlate(drawTransverseHead(variation(seed), level), latinNames);
 
 describe("a transverse sheet of the head", () => {
   it("lies inside the view box at every level", () => {
     for (const level of levels) expect(strayPoints(drawLevel(level)), `level ${level}`).toEqual([]);
+  });
+
+  it("names only what it shows, in words of the vocabulary", () => {
+    for (const level of levels)
+      expect(falseCallouts(drawTransverseHead(variation("SR 03"), level)), `level ${level}`).toEqual([]);
   });
 
   it("is the same for one series and level, and differs from level to level", () => {
@@ -24,9 +29,9 @@ describe("a transverse sheet of the head", () => {
   });
 
   it("comes upon ventricles, then eyes, then the tongue", () => {
-    const names = (level: number) => drawLevel(level).labels.map((label) => label.text);
-    expect(names(0.3)).toContain("ventriculus lateralis");
-    expect(names(0.6)).toContain("bulbus oculi");
-    expect(names(0.75)).toContain("lingua");
+    const names = (level: number) => namedBy(drawTransverseHead(variation("SR 03"), level));
+    expect(names(0.3)).toContain("lateral-ventricle");
+    expect(names(0.6)).toContain("eyeball");
+    expect(names(0.75)).toContain("tongue");
   });
 });
