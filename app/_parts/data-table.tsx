@@ -1,7 +1,8 @@
 /**
  * A table with a caption and headers; figures stand right, the first column names
  * the row. A column of figures may be aligned on the decimal, and a long list may
- * be set densely.
+ * be set densely. On a telephone a row of many columns is a card: its name, then
+ * each cell behind the label of its column.
  */
 import type { ReactNode } from "react";
 import styles from "#app/_parts/data-table.module.css";
@@ -10,11 +11,18 @@ import { alignOnDecimal } from "#app/_parts/decimal.ts";
 export type Column<Row> = {
   key: string;
   label: string;
+  /** What stands at the head of the column instead of its bare label. */
+  head?: ReactNode;
   right?: boolean;
+  /** On a card: the cell by itself, or not at all. */
+  onCard?: "bare" | "left out";
   cell: (row: Row) => ReactNode;
   /** The figure as text ("12.5", "1 200 mm"); its column is then aligned on the decimal, and `cell` is not asked. */
   figure?: (row: Row) => string | null;
 };
+
+/** Fewer columns than this stand side by side on a telephone too. */
+const fewestForCards = 4;
 
 export function DataTable<Row>({
   caption,
@@ -35,6 +43,7 @@ export function DataTable<Row>({
   /** forty rows on a laptop */
   dense?: boolean;
 }) {
+  const isCards = columns.length >= fewestForCards;
   if (rows.length === 0 && empty) return <>{empty}</>;
   const set = columns.map((column) => {
     if (column.figure === undefined) return { ...column, show: column.cell };
@@ -51,13 +60,13 @@ export function DataTable<Row>({
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the page is scrolled with the keyboard
     <section className="scroll-x" tabIndex={0} aria-label={caption}>
-      <table className={dense ? "dense" : undefined}>
+      <table className={[dense && "dense", isCards && styles.cards].filter(Boolean).join(" ") || undefined}>
         <caption className={captionHidden ? "visually-hidden" : undefined}>{caption}</caption>
         <thead>
           <tr>
             {set.map((column) => (
               <th key={column.key} scope="col" className={column.right ? "right" : undefined}>
-                {column.label}
+                {column.head ?? column.label}
               </th>
             ))}
           </tr>
@@ -65,23 +74,37 @@ export function DataTable<Row>({
         <tbody>
           {rows.map((row, line) => (
             <tr key={rowKey(row)}>
-              {set.map((column, position) =>
-                position === 0 ? (
-                  <th key={column.key} scope="row" className={column.right ? "right" : undefined}>
-                    {column.show(row, line)}
-                  </th>
-                ) : (
-                  <td key={column.key} className={column.right ? "right" : undefined}>
-                    {column.show(row, line)}
+              {set.map((column, position) => {
+                const shown = column.show(row, line);
+                if (position === 0)
+                  return (
+                    <th key={column.key} scope="row" className={column.right ? "right" : undefined}>
+                      {shown}
+                    </th>
+                  );
+                const isEmpty = shown === null || shown === undefined || shown === false || shown === "";
+                return (
+                  <td
+                    key={column.key}
+                    className={column.right ? "right" : undefined}
+                    data-label={isCards ? column.label : undefined}
+                    data-on-card={isCards ? (isEmpty ? "left out" : column.onCard) : undefined}
+                  >
+                    {isCards ? <div className={styles.cell}>{shown}</div> : shown}
                   </td>
-                ),
-              )}
+                );
+              })}
             </tr>
           ))}
         </tbody>
       </table>
     </section>
   );
+}
+
+/** Which keys a list answers to; said where there are keys. */
+export function ListKeys({ children }: { children: ReactNode }) {
+  return <p className={`quiet small no-print ${styles.keys}`}>{children}</p>;
 }
 
 /** An empty state teaches: what belongs here, and the one action that starts it. */

@@ -1,12 +1,13 @@
 /**
  * Reads of the vocabulary. It holds nothing confidential: everyone signed in may
- * search it. Words of a searched text are letters and digits only once they are
- * folded, so they stand in patterns as they are.
+ * search it. Its names, some ten thousand, are compared in memory; they are read
+ * again as soon as the database holds another vocabulary, so several servers on
+ * one database agree.
  */
-import { Prisma } from "#.generated/prisma/client.ts";
-import { type Candidate, meantBy, type Ranked, rankCandidates } from "#lib/anatomy/ranking.ts";
+import { indexNames, literalNames, type NameIndex, nearNames, readTyped } from "#lib/anatomy/name-index.ts";
+import { isLiteral, isSure, meantBy, type Ranked, rankNames } from "#lib/anatomy/ranking.ts";
 import type { MatchTier, NameKind, NameLanguage, Relation, StructureKind } from "#lib/anatomy/schema.ts";
-import { foldedWords, searchKey, stemOf, withoutSide } from "#lib/anatomy/search-key.ts";
+import { withoutSide } from "#lib/anatomy/search-key.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
 import { notFound } from "#lib/platform/refusal.ts";
@@ -23,123 +24,113 @@ export type FoundStructure = StructureLabel & {
   name: string;
 };
 
-type CandidateRow = Candidate & StructureLabelColumns;
-type StructureLabelColumns = {
+type NameRow = {
+  structureId: string;
+  text: string;
+  kind: NameKind;
+  searchKey: string;
+  animal: boolean;
   english: string;
   latin: string;
   structureKind: StructureKind;
   paired: boolean;
 };
 
-/** So many names are weighed for one text; more than any list shows. */
-const mostCandidates = 400;
-const leastWordLikeness = 0.3;
+/** Where the loader of the vocabulary keeps the hash of what it loaded. */
+const hashKey = "reference.content-hash";
 
-const columns = Prisma.sql`n.structure_id AS "structureId", n.text, n.kind, n.search_key AS "searchKey",
-  s.english, s.latin, s.kind AS "structureKind", s.paired, s.animal`;
+type Kept = { hash: string; index: Promise<NameIndex<NameRow>> };
+const kept = new WeakMap<Database, Kept>();
 
-/** Names with the same key, or with a word beginning as each typed word does. */
-async function findByWords(key: string, words: readonly string[]): Promise<CandidateRow[]> {
-  const eachBegins = words.map((typed) => {
-    const pattern = `(^| )(${typed}|${stemOf(typed)}( |$))`;
-    return Prisma.sql`n.search_key ~ ${pattern}`;
-  });
-  return await database().$queryRaw<CandidateRow[]>`
-    SELECT ${columns}, 1::float8 AS likeness
-    FROM structure_name n JOIN structure s ON s.id = n.structure_id
-    WHERE n.search_key = ${key} OR (${Prisma.join(eachBegins, " AND ")})
-    ORDER BY n.search_key = ${key} DESC, length(n.search_key), n.kind, n.text
-    LIMIT ${mostCandidates}`;
+async function readIndex(): Promise<NameIndex<NameRow>> {
+  return indexNames(
+    await database().$queryRaw<NameRow[]>`
+      SELECT n.structure_id AS "structureId", n.text, n.kind, n.search_key AS "searchKey",
+        s.english, s.latin, s.kind AS "structureKind", s.paired, s.animal
+      FROM structure_name n JOIN structure s ON s.id = n.structure_id ORDER BY n.id`,
+  );
 }
 
-const likenessOf = (key: string) =>
-  Prisma.sql`greatest(word_similarity(${key}, n.search_key), similarity(${key}, n.search_key))`;
-
-/** Names that share many threes of letters with the text, by the index. */
-async function findAlike(key: string): Promise<CandidateRow[]> {
-  return await database().$queryRaw<CandidateRow[]>`
-    SELECT ${columns}, ${likenessOf(key)} AS likeness
-    FROM structure_name n JOIN structure s ON s.id = n.structure_id
-    WHERE n.search_key % ${key} OR ${key} <% n.search_key
-    ORDER BY likeness DESC, length(n.search_key), n.text
-    LIMIT ${mostCandidates}`;
+async function nameIndex(): Promise<NameIndex<NameRow>> {
+  const reader = database();
+  const stored = await reader.setting.findUnique({ where: { key: hashKey } });
+  const hash = JSON.stringify(stored?.value ?? null);
+  const before = kept.get(reader);
+  if (before?.hash === hash) return await before.index;
+  const index = readIndex();
+  kept.set(reader, { hash, index });
+  index.catch(() => kept.delete(reader));
+  return await index;
 }
 
-/** Names that share a few threes of letters with some word of the text, endings included. */
-async function findFaintlyAlike(key: string, typed: string): Promise<CandidateRow[]> {
-  // The index answers to the least likeness that is set, and that holds to the end of the transaction.
-  return await database().$transaction(async (transaction) => {
-    await transaction.$executeRaw`SELECT set_config('pg_trgm.word_similarity_threshold', ${String(leastWordLikeness)}, true)`;
-    return await transaction.$queryRaw<CandidateRow[]>`
-      SELECT * FROM (
-        SELECT ${columns}, ${likenessOf(key)} AS likeness, word_similarity(${typed}, n.text) AS beside
-        FROM structure_name n JOIN structure s ON s.id = n.structure_id
-        WHERE n.id IN (
-          SELECT id FROM structure_name WHERE ${key} <% search_key
-          UNION SELECT id FROM structure_name WHERE search_key % ${key}
-          UNION SELECT id FROM structure_name WHERE ${typed} <% text)
-      ) weighed
-      ORDER BY greatest(likeness, beside) DESC, length("searchKey"), text
-      LIMIT ${mostCandidates}`;
-  });
+type RankedRows = Ranked<NameRow>[];
+
+function rankLiteral(index: NameIndex<NameRow>, text: string, limit: number): RankedRows {
+  const typed = readTyped(text);
+  return rankNames(typed, literalNames(index, typed), limit).filter(isLiteral);
 }
 
-type RankedRows = Ranked<CandidateRow>[];
-
-/** With so few literal finds, typing errors are weighed beside them. */
-const fewFinds = 3;
-
-async function rankMistyped(text: string, limit: number): Promise<RankedRows> {
-  const key = searchKey(text);
-  const alike = rankCandidates(text, await findAlike(key), limit);
-  if (alike.some(({ tier }) => tier !== "likeness")) return alike;
-  return rankCandidates(text, await findFaintlyAlike(key, foldedWords(text).join(" ")), limit);
+function rankMistyped(index: NameIndex<NameRow>, text: string, limit: number): RankedRows {
+  const typed = readTyped(text);
+  return rankNames(typed, nearNames(index, typed), limit);
 }
 
-async function rankLiteral(text: string, limit: number): Promise<RankedRows> {
-  const key = searchKey(text);
-  if (key === "") return [];
-  return rankCandidates(text, await findByWords(key, foldedWords(text)), limit);
+/** As written; where that is only the beginning of some word of longer names, beside whole names within a slip. */
+function rankWritten(index: NameIndex<NameRow>, text: string, limit: number): RankedRows {
+  const written = rankLiteral(index, text, limit);
+  if (written[0]?.tier !== "loose beginning") return written;
+  const near = rankMistyped(index, text, limit).filter(({ tier }) => tier === "near name");
+  const nearer = new Set(near.map(({ row }) => row.structureId));
+  return [...near, ...written.filter(({ row }) => !nearer.has(row.structureId))].slice(0, limit);
 }
-
-const isSure = (ranked: RankedRows) => ranked.some(({ tier }) => tier !== "likeness");
 
 /** Typing errors forgiven, then words of side left out. */
-async function rankForgiving(text: string, limit: number): Promise<RankedRows> {
-  if (searchKey(text) === "") return [];
-  const mistyped = await rankMistyped(text, limit);
+function rankForgiving(index: NameIndex<NameRow>, text: string, limit: number): RankedRows {
+  const mistyped = rankMistyped(index, text, limit);
   const unsided = withoutSide(text);
-  if (isSure(mistyped) || unsided === text || searchKey(unsided) === "") return mistyped;
-  const literal = await rankLiteral(unsided, limit);
-  return literal.length > 0 ? literal : await rankMistyped(unsided, limit);
+  if (isSure(mistyped) || unsided === text) return mistyped;
+  const literal = rankLiteral(index, unsided, limit);
+  return literal.length > 0 ? literal : rankMistyped(index, unsided, limit);
 }
 
-function toFound({ row, tier }: Ranked<CandidateRow>): FoundStructure {
+/** The last resort for suggestions: names that look like the text. */
+function rankAlike(index: NameIndex<NameRow>, text: string, limit: number): RankedRows {
+  const typed = readTyped(text);
+  return typed.key === "" ? [] : rankNames(typed, index.all, limit);
+}
+
+function toFound({ row, tier }: Ranked<NameRow>): FoundStructure {
   const { structureId: id, english, latin, structureKind: kind, paired, animal, text } = row;
   return { id, english, latin, kind, paired, animal, tier, name: text };
 }
 
+/** With so few finds, others are offered beside them. */
+const fewFinds = 3;
+
 /** Structures that a text may mean, best first, for a field that suggests while somebody types. */
 export async function searchStructures(_viewer: Viewer, text: string, limit = 20): Promise<FoundStructure[]> {
   const most = Math.max(1, Math.min(Math.trunc(limit), 100));
-  const literal = await rankLiteral(text, most);
-  const enough = literal.length >= fewFinds || (literal[0] !== undefined && literal[0].tier !== "beginning");
-  if (enough) return literal.map(toFound);
-  const found = new Set(literal.map(({ row }) => row.structureId));
-  const further = (await rankForgiving(text, most)).filter(({ row }) => !found.has(row.structureId));
-  return [...literal, ...further].slice(0, most).map(toFound);
+  const index = await nameIndex();
+  const written = rankWritten(index, text, most);
+  const isNamed = written[0] !== undefined && !/beginning/.test(written[0].tier);
+  if (written.length >= fewFinds || isNamed) return written.map(toFound);
+  const found = new Map(written.map((one) => [one.row.structureId, one]));
+  const forgiving = rankForgiving(index, text, most);
+  for (const one of forgiving.length > 0 ? forgiving : rankAlike(index, text, most))
+    if (!found.has(one.row.structureId)) found.set(one.row.structureId, one);
+  return [...found.values()].slice(0, most).map(toFound);
 }
 
 const mostMeant = 100;
 
 /** Structures that a text means as it is written, for a search through specimens: those of the best tier only. */
 export async function structuresMeant(_viewer: Viewer, text: string): Promise<FoundStructure[]> {
-  return meantBy(await rankLiteral(text, mostMeant)).map(toFound);
+  return meantBy(rankWritten(await nameIndex(), text, mostMeant)).map(toFound);
 }
 
 /** Structures that a text means when it may be mistyped or name a side; nothing that is merely alike. */
 export async function structuresMeantForgiving(_viewer: Viewer, text: string): Promise<FoundStructure[]> {
-  return meantBy(await rankForgiving(text, mostMeant)).map(toFound);
+  return meantBy(rankForgiving(await nameIndex(), text, mostMeant)).map(toFound);
 }
 
 export type StructureSheet = StructureLabel & {

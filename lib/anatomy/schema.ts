@@ -18,7 +18,7 @@ export const ancestorPaths = ["part", "kind", "region", "system"] as const;
 export type AncestorPath = (typeof ancestorPaths)[number];
 
 /** BCP 47 tags of the languages that the shipped vocabulary speaks. */
-export const nameLanguages = ["en", "la"] as const;
+export const nameLanguages = ["en", "la", "de"] as const;
 export type NameLanguage = (typeof nameLanguages)[number];
 
 export const nameKinds = ["preferred", "synonym"] as const;
@@ -39,7 +39,11 @@ export type VocabularyRow = {
   paired: boolean;
   englishSynonyms: readonly string[];
   latinSynonyms: readonly string[];
+  /** In languages beside English and Latin, each at most once. */
+  otherNames: readonly OtherNames[];
 };
+
+export type OtherNames = { language: NameLanguage; preferred: string; synonyms: readonly string[] };
 
 /** A relation as stated. */
 export type StructureLink = { childId: string; relation: Relation; parentId: string };
@@ -58,13 +62,18 @@ export type StructureName = {
 
 /**
  * How a searched text met a name, best first: the same words; the same words with
- * other endings; the beginnings of its words; within a few slips of the hand; alike.
+ * other endings; as noun where the name has the adjective ("femoris artery"); whole
+ * words of it, or the beginnings of all of them; the whole name but for one slip of
+ * the hand; the beginning of some word of a longer name; within a few slips; alike.
  */
 export const matchTiers = [
   "preferred name",
   "other name",
   "other ending",
+  "other form",
   "beginning",
+  "near name",
+  "loose beginning",
   "typing error",
   "likeness",
 ] as const;

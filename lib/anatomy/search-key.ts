@@ -3,7 +3,8 @@
  * ways of writing one name have in common. Case, accents, punctuation, British or
  * American spelling, abbreviations of the trade (n., aa., lig.), Latin and English
  * endings and the order of the words make no difference, so that "n. medianus",
- * "Nervi mediani", "median nerve" and "median n." have one key.
+ * "Nervi mediani", "median nerve" and "median n." have one key. A German umlaut is
+ * its vowel with e behind it: "Schläfe" and "Schlaefe" are one.
  *
  * A cranial nerve has the key of its number: "X", "CN X", "n. X", "tenth nerve"
  * and "10th cranial nerve" are "cn10".
@@ -136,7 +137,7 @@ const dictionaryForms = new Map(
   }),
 );
 
-const linkWords = new Set(["of", "the", "and", "et"]);
+const linkWords = new Set(["of", "the", "and", "et", "der", "des", "und", "vom", "von"]);
 
 const romanNumerals = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"];
 const ordinals = [
@@ -156,7 +157,7 @@ const ordinals = [
 const roman = [...romanNumerals].sort((one, other) => other.length - one.length).join("|");
 const nerveNumber = `(?<roman>${roman})|(?<arabic>1[0-2]|[1-9])(?:st|nd|rd|th)?|(?<ordinal>${ordinals.join("|")})`;
 const beforeNumber = "cn|nc|nn|n|nerve|cranial nerves?|nervus|nervus cranialis";
-const afterNumber = "cranial nerves?|nerves?|cranial|nervus|nervus cranialis";
+const afterNumber = "cranial nerves?|nerves?|cranial|nervus|nervus cranialis|hirnnerv|nerv";
 const numberedNerve = new RegExp(
   `^(?:(?<before>${beforeNumber}) ?)?(?:${nerveNumber})(?: (?<after>${afterNumber}))?$`,
 );
@@ -170,6 +171,8 @@ const mostWords = 16;
 function plain(text: string): string {
   return text
     .slice(0, longestText)
+    .normalize("NFC")
+    .replace(/[äöüÄÖÜ]/g, (umlaut) => `${umlaut.normalize("NFD").charAt(0)}e`)
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .toLowerCase()
@@ -268,6 +271,38 @@ export function stemOf(word: string): string {
   return stem;
 }
 
+/** Stems of nouns whose adjectives have another one: femur, but femoral. */
+const adjectiveStems = new Map(
+  Object.entries({
+    femur: "femor",
+    abdomen: "abdomin",
+    thorax: "thorac",
+    clavicl: "clavicul",
+    gaster: "gastr",
+    pancreat: "pancre",
+    larinx: "laring",
+    farinx: "faring",
+    meninx: "mening",
+    coccix: "coccig",
+    cortex: "cortic",
+    cru: "crur",
+    cervix: "cervic",
+  }),
+);
+
+/** @returns what a noun shares with its adjective: "radius" with "radial", "ulna" with "ulnaris" */
+export function rootOf(word: string): string {
+  const stem = stemOf(word);
+  const root = stem.replace(/(?<=^.{3,})(?:eal|al|ar|ac|ic)$/, "");
+  const ground = root.length > shortestStem ? root.replace(/i$/, "") : root;
+  return adjectiveStems.get(ground) ?? ground;
+}
+
+/** A wider key than that of a name: nouns and their adjectives are the same. */
+export function rootKey(words: readonly string[]): string {
+  return [...new Set(words.map(rootOf))].sort().join(" ");
+}
+
 /** The key of a name or of a searched text; empty when it has neither letter nor digit. */
 export function searchKey(text: string): string {
   const number = nerveNumberOf(withoutDots(plain(text)));
@@ -285,6 +320,14 @@ const sideWords = new Set([
   "dext.",
   "both",
   "bilateral",
+  "links",
+  "linke",
+  "linker",
+  "linkes",
+  "rechts",
+  "rechte",
+  "rechter",
+  "rechtes",
 ]);
 
 /** The text without words of side: a side belongs to what is seen on a specimen, rarely to a name. */

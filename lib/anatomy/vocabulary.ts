@@ -4,16 +4,21 @@
  * (regions, systems, classes, animals, or structures of the human body). Nothing
  * is mended on the way in: a row is right or it is reported. A structure that the
  * Latin lists do not name has no Latin name.
+ *
+ * A file "names-de.tsv" gives names in one further language to structures of the
+ * other files. The German names are usual German anatomical ones, from memory.
  */
 import { ancestorsOf, findRing, linksOf } from "#lib/anatomy/closure.ts";
-import type {
-  NameKind,
-  NameLanguage,
-  StructureAncestor,
-  StructureKind,
-  StructureLink,
-  StructureName,
-  VocabularyRow,
+import {
+  type NameKind,
+  type NameLanguage,
+  nameLanguages,
+  type OtherNames,
+  type StructureAncestor,
+  type StructureKind,
+  type StructureLink,
+  type StructureName,
+  type VocabularyRow,
 } from "#lib/anatomy/schema.ts";
 import { searchKey } from "#lib/anatomy/search-key.ts";
 
@@ -30,6 +35,8 @@ export const vocabularyColumns = [
   "synonyms_latin",
 ] as const;
 
+export const nameColumns = ["id", "name", "synonyms"] as const;
+
 /** What stands in the column of the system for a region. */
 const systemOfRegions = "body-region";
 
@@ -45,35 +52,90 @@ const kindsByFile = new Map<string, StructureKind>([
   ["classes", "class"],
 ]);
 
-type PlacedRow = VocabularyRow & { file: string; line: number };
+type Placed = { file: string; line: number };
+type PlacedRow = VocabularyRow & Placed;
+type PlacedNames = OtherNames & Placed & { id: string };
 
-function readFile({ name, text }: VocabularyFile, rows: PlacedRow[], problems: VocabularyProblem[]): void {
-  const stem = name.replace(/\.tsv$/, "");
+const listIn = (cell: string) =>
+  cell
+    .split("|")
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
+
+/** The lines of a file by column; what is not of its columns is reported. */
+function readLines<Column extends string>(
+  { name, text }: VocabularyFile,
+  columns: readonly Column[],
+  problems: VocabularyProblem[],
+): { line: number; cell: (column: Column) => string }[] {
   const [header = "", ...lines] = text.replace(/^\uFEFF/, "").split(/\r?\n/);
-  if (header !== vocabularyColumns.join("\t")) {
-    problems.push({
-      file: name,
-      line: 1,
-      sentence: `The first line must read: ${vocabularyColumns.join(", ")}.`,
-    });
-    return;
+  if (header !== columns.join("\t")) {
+    problems.push({ file: name, line: 1, sentence: `The first line must read: ${columns.join(", ")}.` });
+    return [];
   }
-  for (const [index, content] of lines.entries()) {
-    if (content.trim() === "") continue;
+  return lines.flatMap((content, index) => {
+    if (content.trim() === "") return [];
     const line = index + 2;
     const cells = content.split("\t").map((cell) => cell.trim());
-    if (cells.length !== vocabularyColumns.length) {
-      const sentence = `${cells.length} cells stand where ${vocabularyColumns.length} belong.`;
+    if (cells.length !== columns.length) {
+      const sentence = `${cells.length} cells stand where ${columns.length} belong.`;
       problems.push({ file: name, line, sentence });
-      continue;
+      return [];
     }
-    const cell = (column: (typeof vocabularyColumns)[number]) =>
-      cells[vocabularyColumns.indexOf(column)] ?? "";
-    const list = (column: (typeof vocabularyColumns)[number]) =>
-      cell(column)
-        .split("|")
-        .map((part) => part.trim())
-        .filter((part) => part !== "");
+    return [{ line, cell: (column: Column) => cells[columns.indexOf(column)] ?? "" }];
+  });
+}
+
+const namesFile = /^names-(?<language>[^.]*)\.tsv$/;
+
+/** The names of a file of one further language. */
+function readNames(file: VocabularyFile, problems: VocabularyProblem[]): PlacedNames[] {
+  const written = namesFile.exec(file.name)?.groups?.language;
+  const language = nameLanguages.find((each) => each === written);
+  if (language === undefined || language === "en" || language === "la") {
+    const sentence = `The vocabulary speaks no further language "${written}".`;
+    problems.push({ file: file.name, line: 1, sentence });
+    return [];
+  }
+  return readLines(file, nameColumns, problems).map(({ line, cell }) => ({
+    file: file.name,
+    line,
+    id: cell("id"),
+    language,
+    preferred: cell("name"),
+    synonyms: listIn(cell("synonyms")),
+  }));
+}
+
+/** Puts the names of further languages on their structures. */
+function giveNames(
+  names: readonly PlacedNames[],
+  byId: ReadonlyMap<string, PlacedRow>,
+  problems: VocabularyProblem[],
+): void {
+  const owners = new Map<string, string>();
+  for (const { id, file, line, ...named } of names) {
+    const report = (sentence: string) => problems.push({ file, line, sentence });
+    const row = byId.get(id);
+    if (named.preferred === "") report(`${id} has no name here.`);
+    const once = `${named.language}/${named.preferred.toLowerCase()}`;
+    const owner = owners.get(once);
+    if (owner !== undefined && owner !== id)
+      report(`${id} has the same name as ${owner}: "${named.preferred}".`);
+    owners.set(once, id);
+    if (!row) report(`"${id}" stands in no other file.`);
+    else if (row.otherNames.some(({ language }) => language === named.language))
+      report(`${id} is named twice in this language.`);
+    else row.otherNames = [...row.otherNames, named];
+    for (const name of [named.preferred, ...named.synonyms])
+      if (name !== "" && searchKey(name) === "") report(`${id} has a name without a letter: "${name}".`);
+  }
+}
+
+function readFile(file: VocabularyFile, rows: PlacedRow[], problems: VocabularyProblem[]): void {
+  const { name } = file;
+  const stem = name.replace(/\.tsv$/, "");
+  for (const { line, cell } of readLines(file, vocabularyColumns, problems)) {
     const kind = kindsByFile.get(stem) ?? "structure";
     const system = cell("system");
     rows.push({
@@ -82,13 +144,14 @@ function readFile({ name, text }: VocabularyFile, rows: PlacedRow[], problems: V
       animal: stem === "animals",
       english: cell("english"),
       latin: cell("latin"),
-      partOf: list("part_of"),
-      isA: list("is_a"),
-      regions: list("regions"),
+      partOf: listIn(cell("part_of")),
+      isA: listIn(cell("is_a")),
+      regions: listIn(cell("regions")),
       system: kind === "region" && system === systemOfRegions ? "" : system,
       paired: cell("paired") === "yes",
-      englishSynonyms: list("synonyms_english"),
-      latinSynonyms: list("synonyms_latin"),
+      englishSynonyms: listIn(cell("synonyms_english")),
+      latinSynonyms: listIn(cell("synonyms_latin")),
+      otherNames: [],
       file: name,
       line,
     });
@@ -126,7 +189,10 @@ function checkRow(row: PlacedRow, byId: ReadonlyMap<string, VocabularyRow>): str
 export function readVocabulary(files: readonly VocabularyFile[]): Vocabulary {
   const rows: PlacedRow[] = [];
   const problems: VocabularyProblem[] = [];
-  for (const file of files) readFile(file, rows, problems);
+  const names: PlacedNames[] = [];
+  for (const file of files)
+    if (namesFile.test(file.name)) names.push(...readNames(file, problems));
+    else readFile(file, rows, problems);
 
   const byId = new Map<string, PlacedRow>();
   const byName = new Map<string, PlacedRow>();
@@ -149,6 +215,7 @@ export function readVocabulary(files: readonly VocabularyFile[]): Vocabulary {
       });
     else byName.set(row.english.toLowerCase(), row);
   }
+  giveNames(names, byId, problems);
   for (const row of rows)
     for (const sentence of checkRow(row, byId)) problems.push({ file: row.file, line: row.line, sentence });
 
@@ -167,6 +234,12 @@ export function namesOf(row: VocabularyRow): StructureName[] {
     ["la", "preferred", [row.latin]],
     ["en", "synonym", row.englishSynonyms],
     ["la", "synonym", row.latinSynonyms],
+    ...row.otherNames.flatMap(
+      ({ language, preferred, synonyms }): [NameLanguage, NameKind, readonly string[]][] => [
+        [language, "preferred", [preferred]],
+        [language, "synonym", synonyms],
+      ],
+    ),
   ];
   const seen = new Set<string>();
   return stated.flatMap(([language, kind, texts]) =>

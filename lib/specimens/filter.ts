@@ -1,12 +1,14 @@
 /**
  * What a list of specimens can be narrowed by, and the key by which its pages
- * follow each other: accession number, then id, so that a page never loses or
- * repeats a row while others are added.
+ * follow each other: how well a row answers, then accession number, then id, so
+ * that a page never loses or repeats a row while others are added.
  */
 import { z } from "zod";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
+import { parseInput } from "#lib/platform/parse.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
+import { DaysAround } from "#lib/specimens/days-around.ts";
 import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
 
 /**
@@ -36,6 +38,8 @@ export const SpecimenFilter = z
     freeFrom: DateText.optional(),
     /** First day on which it is no longer wanted. */
     freeUntil: DateText.optional(),
+    /** Days around the wanted ones that are kept free too. */
+    around: z.array(DaysAround).max(8).default([]),
     seriesId: Id.optional(),
     /** Leaves sheets of series out, which would fill the list. */
     withoutSheets: z.boolean().default(false),
@@ -62,20 +66,43 @@ export const SpecimenPage = z.object({
 });
 export type SpecimenPage = z.infer<typeof SpecimenPage>;
 
-export type PageKey = { accessionNumber: string; id: string };
+/** @throws {Refusal} "invalid" with one issue for each part that cannot be read; nothing is written by a search */
+export function parseSearch<Schema extends z.ZodType>(schema: Schema, asked: unknown): z.output<Schema> {
+  try {
+    return parseInput(schema, asked);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    throw new Refusal("invalid", "filter.unreadable", {}, error.issues);
+  }
+}
 
-const KeyText = z.tuple([z.string().regex(/^[^\p{Cc}]{1,60}$/u), Id]);
+/** The rank of a row that answers a search best; a list without a search has only such. */
+export const bestRank = 0;
+export const worstRank = 9;
+
+export type PageKey = { rank: number; accessionNumber: string; id: string };
+
+const KeyText = z.union([
+  z.tuple([z.string().regex(/^[^\p{Cc}]{1,60}$/u), Id]),
+  z.tuple([z.string().regex(/^[^\p{Cc}]{1,60}$/u), Id, z.number().int().min(bestRank).max(worstRank)]),
+]);
 
 /** The key of a row as it stands in an address. */
-export function writePageKey({ accessionNumber, id }: PageKey): string {
-  return Buffer.from(JSON.stringify([accessionNumber, id])).toString("base64url");
+export function writePageKey({
+  accessionNumber,
+  id,
+  rank,
+}: Omit<PageKey, "rank"> & { rank?: number }): string {
+  const key = rank === undefined || rank === bestRank ? [accessionNumber, id] : [accessionNumber, id, rank];
+  return Buffer.from(JSON.stringify(key)).toString("base64url");
 }
 
 /** @throws {Refusal} "invalid" when somebody made the key up */
 export function readPageKey(text: string): PageKey {
   try {
-    const [accessionNumber, id] = KeyText.parse(JSON.parse(Buffer.from(text, "base64url").toString("utf8")));
-    return { accessionNumber, id };
+    const key = KeyText.parse(JSON.parse(Buffer.from(text, "base64url").toString("utf8")));
+    const [accessionNumber, id, rank = bestRank] = key;
+    return { rank, accessionNumber, id };
   } catch {
     throw new Refusal("invalid", "page.key-unknown");
   }

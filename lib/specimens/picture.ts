@@ -11,6 +11,8 @@ import { mostPictureBytes } from "#lib/specimens/schema.ts";
 
 export const mostPicturePixels = 60_000_000;
 export const longestSidePx = 2_400;
+/** Less on the longer side is a dot or an icon, on which no specimen is known again. Common practice, no source. */
+export const leastLongerSidePx = 200;
 
 const readableFormats: readonly string[] = ["jpeg", "png", "webp", "tiff"];
 const paper = "#ffffff";
@@ -26,7 +28,7 @@ export type Picture = {
 
 const refuse = (reason: string) => new Refusal("invalid", reason, {}, [{ path: "content", message: reason }]);
 
-/** @throws {Refusal} "invalid" for too many bytes, too many pixels, no picture, or a damaged one */
+/** @throws {Refusal} "invalid" for too many bytes, too many pixels or too few, no picture, or a damaged one */
 export async function readPicture(bytes: Uint8Array): Promise<Picture> {
   if (bytes.byteLength > mostPictureBytes) throw refuse("picture.too-large");
   if (bytes.byteLength === 0) throw refuse("picture.unreadable");
@@ -36,6 +38,7 @@ export async function readPicture(bytes: Uint8Array): Promise<Picture> {
   });
   if (!readableFormats.includes(head.format ?? "")) throw refuse("picture.unreadable");
   if (head.width * head.height > mostPicturePixels) throw refuse("picture.too-many-pixels");
+  if (!(Math.max(head.width, head.height) >= leastLongerSidePx)) throw refuse("picture.too-small");
   const { data, info } = await source
     .autoOrient()
     .resize({ width: longestSidePx, height: longestSidePx, fit: "inside", withoutEnlargement: true })

@@ -6,6 +6,7 @@
 import { z } from "zod";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
+import { CurrencyCode, minorUnits } from "#lib/platform/money.ts";
 
 export const specimenKinds = [
   "whole body",
@@ -65,8 +66,11 @@ export const costBases = ["preparation cost", "cost to replace", "agreed with th
 /** The largest file of a picture that is taken in. */
 export const mostPictureBytes = 15 * 1024 * 1024;
 
-/** Side, visibility and state belong to what is seen on this specimen, not to the structure. */
-export const shownSides = ["left", "right", "both", "median", "unknown"] as const;
+/**
+ * Side, visibility and state belong to what is seen on this specimen, not to the structure. What is unpaired and
+ * lies off the median plane has its side, or none where it crosses it.
+ */
+export const shownSides = ["left", "right", "both", "median", "unknown", "not applicable"] as const;
 export const seenGrades = ["fully exposed", "partly exposed", "in section", "landmark only"] as const;
 export const shownStates = ["shown", "removed", "absent", "variant", "not assessed"] as const;
 
@@ -99,8 +103,8 @@ const percent = z.number().min(0).max(100);
 
 /** Money: whole minor units (cents) and an ISO 4217 code. */
 export const Money = z.object({
-  minor: z.number().int().min(1).max(100_000_000_000),
-  currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
+  minor: minorUnits(100_000_000_000),
+  currency: CurrencyCode,
 });
 export type Money = z.infer<typeof Money>;
 
@@ -208,7 +212,7 @@ export const SeriesInput = z.object({
   embedding: z.enum(embeddings),
   imagedFace: text(60),
   /** Area shrinkage of the whole process as a fraction of the fresh area, where it was measured. */
-  shrinkageArea: z.number().min(0).max(0.9).nullable(),
+  shrinkageArea: z.number().min(0, "share.up-to-90").max(0.9, "share.up-to-90").nullable(),
   note: text(2_000),
   landmarks: z
     .array(z.object({ number: z.number().int().min(0).max(10_000), level: z.enum(vertebralLevels) }))
@@ -219,9 +223,11 @@ export type SeriesInput = z.infer<typeof SeriesInput>;
 /** Steps of the making, in their usual order. Durations are common practice, no source. */
 export const preparationStepNames = [
   "fixation",
+  "injection",
   "dissection",
   "freezing",
   "sawing",
+  "sectioning",
   "dehydration",
   "defatting",
   "impregnation",

@@ -40,24 +40,38 @@ export function specimenSearchKey({
   return ` ${[...words].join(" ")} `;
 }
 
-/** Patterns for LIKE: a line that meets every pattern of one list is meant. */
-export function searchPatterns(text: string): string[][] {
-  const begins = (word: string) => (word.length > 1 ? `% ${word}%` : `% ${word} %`);
+const whole = (word: string) => `% ${word} %`;
+const begins = (word: string) => (word.length > 1 ? `% ${word}%` : whole(word));
+
+/**
+ * Patterns for LIKE: a line that meets every pattern of one list is meant.
+ * @param extent whether the beginning of a word is enough
+ */
+export function searchPatterns(
+  text: string,
+  extent: "beginnings" | "whole words" = "beginnings",
+): string[][] {
+  const meets = extent === "beginnings" ? begins : whole;
   const parts = numberParts(text);
   if (parts.length === 0) return [];
   const compact = compactNumber(text);
-  const lists = [parts.map(begins)];
-  if (parts.length > 1) lists.push([begins(compact)]);
+  const lists = [parts.map(meets)];
+  if (parts.length > 1) lists.push([meets(compact)]);
   const words = foldedWords(text);
   lists.push(
-    words.map(begins),
-    words.map((word) => `% ${stemOf(word)} %`),
+    words.map(meets),
+    words.map((word) => whole(stemOf(word))),
   );
   const seen = new Set<string>();
   return lists.filter((list) => {
     const once = list.join("|");
     return list.length > 0 && !seen.has(once) && seen.add(once);
   });
+}
+
+/** Whether a searched line meets every pattern of one of the lists, as LIKE would say. */
+export function meetsPatterns(line: string, lists: readonly (readonly string[])[]): boolean {
+  return lists.some((patterns) => patterns.every((pattern) => line.includes(pattern.slice(1, -1))));
 }
 
 /** The text as one folded line, to be compared by likeness. */

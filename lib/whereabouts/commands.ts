@@ -9,6 +9,7 @@ import { command, type Work } from "#lib/people/command.ts";
 import { type DateText, toDate } from "#lib/platform/dates.ts";
 import { Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
+import { arrivalsOf, beginCustody, openingNote } from "#lib/whereabouts/commands/begin-custody.ts";
 import { lockSpecimens, takeBookings } from "#lib/whereabouts/commands/take-bookings.ts";
 import { handoverLinks, isInHouse } from "#lib/whereabouts/custody.ts";
 import { houseOf, lastHandoversOf, placesOf, wholesOf, withPartsOf } from "#lib/whereabouts/queries.ts";
@@ -168,17 +169,17 @@ export const moveSpecimen = command("moveSpecimen", MoveInput, async (work, inpu
   if (!place) throw notFound("place");
   if (!isHomeKind(place.kind)) throw new Refusal("conflict", "move.outside-the-house");
   // Whoever sends it away at this moment has to wait, or has been waited for.
-  await lockSpecimens(work, [
-    specimenId,
-    ...((await withPartsOf(transaction, [specimenId])).get(specimenId) ?? []),
-  ]);
+  const members = (await withPartsOf(transaction, [specimenId])).get(specimenId) ?? [];
+  await lockSpecimens(work, [specimenId, ...members]);
   const holder = (await lastHandoversOf(transaction, [specimenId])).get(specimenId)?.toParty ?? null;
   if (holder !== null && !isInHouse(holder, await houseOf(transaction)))
     throw new Refusal("conflict", "move.not-in-the-house", { holder });
   if ((await placesOf(transaction, [specimenId])).get(specimenId) === placeId)
     throw new Refusal("conflict", "move.already-there", { place: place.name });
-  const told = movedAt === null ? {} : { movedAt: new Date(movedAt) };
+  const told: { movedAt?: Date } = movedAt === null ? {} : { movedAt: new Date(movedAt) };
   await writeMove(work, { specimenId, placeId, reason, ...told });
+  // Where it has its first place in the house, the house has it.
+  await beginCustody(work, members, told.movedAt ?? work.now);
   return { place: place.name };
 });
 
@@ -195,8 +196,8 @@ export type HandoverNote = {
 
 /**
  * Writes a hand-over of specimens and of the parts that are held with them. A
- * chain that has not begun begins in the house. What the party has already stays
- * without an entry.
+ * chain that has not begun begins in the house, when the specimen came to it. What
+ * the party has already stays without an entry.
  */
 export async function writeHandovers(
   work: Work,
@@ -217,16 +218,19 @@ export async function writeHandovers(
     [...tree].flatMap(([root, members]) => members.filter((member) => holder(member) === holder(root))),
   );
   const { toParty, specimenIds: _, ...said } = note;
+  const cameAt = await arrivalsOf(
+    transaction,
+    [...going].filter((id) => !lastOf.has(id)),
+    now,
+  );
   await transaction.custodyEvent.createMany({
     data: [...going].sort().flatMap((specimenId) =>
       handoverLinks(lastOf.get(specimenId) ?? null, toParty, house).map(({ opens, ...link }) => ({
         id: newId(),
         specimenId,
         ...link,
-        handedOverAt: now,
-        ...(opens
-          ? { ...said, releasedBy: "", receivedBy: house.name, reason: "the record of custody begins" }
-          : said),
+        handedOverAt: opens ? cameAt(specimenId) : now,
+        ...(opens ? openingNote(house) : said),
       })),
     ),
   });

@@ -12,7 +12,8 @@ import { programViewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { closeDatabase, useDatabase } from "#lib/platform/database.ts";
 import { addDays } from "#lib/platform/dates.ts";
-import { findByNumber, listSpecimens } from "#lib/specimens/queries.ts";
+import { listSpecimens } from "#lib/specimens/queries/list-specimens.ts";
+import { findByNumber } from "#lib/specimens/queries.ts";
 import { withMeasuredDatabase } from "#seed/large/measured-database.ts";
 
 const rounds = 15;

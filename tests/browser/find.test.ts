@@ -1,4 +1,4 @@
-/** Finding specimens: by structure in any of its names, by filters, page by page, and by one field that goes anywhere. */
+/** Finding specimens: by structure in any of its names, by filters, and page by page. */
 import type { Page } from "@playwright/test";
 import { addDays } from "#lib/platform/dates.ts";
 import { collection } from "#seed/scenario/collection.ts";
@@ -52,6 +52,65 @@ test("the tenth cranial nerve is found by each of its names, by its numeral and 
     });
 });
 
+test("a misspelt word, and a German one, are taken to mean the structure", async ({ signedIn }) => {
+  const page = await signedIn("lecturer");
+  await open(page, "/specimens");
+  for (const [text, meant] of [
+    ["vegus", "vagus nerve nervus vagus"],
+    ["hart", "heart cor"],
+    ["brachal plexus", "brachial plexus plexus brachialis"],
+    ["femoris artery", "femoral artery arteria femoralis"],
+    ["Niere", "kidney ren"],
+    ["Armgeflecht", "brachial plexus plexus brachialis"],
+    ["Leber", "liver hepar"],
+  ] as const)
+    await test.step(text, async () => {
+      await search(page, text);
+      await expect(page.getByRole("main")).toContainText(`Taken to mean: ${meant}`);
+    });
+});
+
+test("better answers stand first, and every row says why it is there", async ({ signedIn }) => {
+  const page = await signedIn("lecturer");
+  await open(page, "/specimens");
+  await search(page, "X");
+  // Each row shows the nerve, or has an X in some number; those that show it come first.
+  const reasons = await catalogue(page)
+    .getByRole("row")
+    .filter({ has: page.getByRole("rowheader") })
+    .allInnerTexts();
+  expect(reasons.length).toBeGreaterThan(2);
+  expect(reasons[0]).toMatch(/shows vagus nerve \(.*fully exposed\)/);
+  for (const reason of reasons) expect(reason).toMatch(/shows |number |title/);
+  const shows = reasons.map((reason) => /shows /.test(reason));
+  expect(shows).toEqual([...shows].sort((one, other) => Number(other) - Number(one)));
+
+  await search(page, "heart");
+  const titles = await catalogue(page).getByRole("row").filter({ hasText: "by its title" }).allInnerTexts();
+  expect(titles.length).toBeGreaterThan(0);
+  await expect(catalogue(page).getByRole("row").nth(1)).toContainText("by its title");
+});
+
+test("sheets of series are left out until they are asked for, or found by their number", async ({
+  signedIn,
+}) => {
+  const page = await signedIn("lecturer");
+  await open(page, "/specimens");
+  const sheets = catalogue(page).getByRole("rowheader").filter({ hasText: /^SR / });
+  await search(page, "liver");
+  await expect(row(page, "AN ").first()).toBeVisible();
+  await expect(sheets).toHaveCount(0);
+  await expect(page.getByText("Sheets of series are left out.")).toBeVisible();
+  await page.getByLabel("Sheets of series too").check();
+  await page.getByRole("button", { name: "Find" }).click();
+  await expect(sheets.first()).toBeVisible();
+  await expect(page.getByText("Sheets of series are left out.")).toBeHidden();
+  const number = (await sheets.first().textContent()) ?? "";
+  await open(page, "/specimens");
+  await search(page, number);
+  await expect(row(page, number)).toBeVisible();
+});
+
 test("filters narrow the list to what they say", async ({ signedIn }) => {
   const page = await signedIn("registrar");
   await open(page, "/specimens");
@@ -93,8 +152,121 @@ test("a specimen promised in the house is not free on those days", async ({ sign
   await expect(row(page, "AN 2022.0051")).toBeVisible();
   await find(addDays(today, 12), addDays(today, 20));
   await expect(page.getByText("Nothing in the catalogue answers this.")).toBeVisible();
-  await find(addDays(today, 80), addDays(today, 90));
+  // It is free again after some eighty days, and needs a month before the first day of a loan.
+  await find(addDays(today, 130), addDays(today, 140));
   await expect(row(page, "AN 2022.0051")).toBeVisible();
+});
+
+test("days around the wanted ones are kept free too, and the strip covers all of them", async ({
+  signedIn,
+}) => {
+  const page = await signedIn("lecturer");
+  const today = new Date().toISOString().slice(0, 10);
+  const number = "AN 2022.0051";
+  const isFree = async (from: string, until: string) => {
+    const asked = new URLSearchParams({ text: number, freeFrom: from, freeUntil: until });
+    const { rows } = (await (await page.request.get(`/api/v1/specimens?${asked}`)).json()) as {
+      rows: unknown[];
+    };
+    return rows.length > 0;
+  };
+  // It may be promised up to the day before, or from the day after: only with all its days free is it listed.
+  const days = Array.from({ length: 120 }, (_, day) => addDays(today, day + 1));
+  let first: string | undefined;
+  let isWithin = false;
+  for (const day of days) {
+    const listed = await isFree(day, addDays(day, 1));
+    if (isWithin && listed) {
+      first = day;
+      break;
+    }
+    if (!listed) isWithin = true;
+  }
+  expect(first, "it is promised for a while, and free again").toBeDefined();
+  const from = first ?? today;
+  const until = addDays(from, 7);
+  await open(page, `/specimens?q=${number}&from=${from}&until=${until}`);
+  await expect(
+    page.getByText("Days for packing, travel and checks before and after are kept free too"),
+  ).toBeVisible();
+  const strip = row(page, number).getByRole("img");
+  const label = (await strip.getAttribute("aria-label")) ?? "";
+  const [, freeFrom = ""] = /free (\d+ \w+ \d{4}) to/.exec(label) ?? [];
+  // The free days begin two weeks before the first day on which it could be had, not on that day.
+  expect(new Date(`${freeFrom} UTC`).toISOString().slice(0, 10) <= addDays(from, -14)).toBe(true);
+  await expect(page.getByText("the days asked for", { exact: true })).toBeVisible();
+  await expect(page.getByText("with the days for packing, travel and checks", { exact: true })).toBeVisible();
+  await expectAccessible(page);
+});
+
+test("after “Find” the keys go on at the list: arrows from row to row, Enter opens", async ({ signedIn }) => {
+  const page = await signedIn("curator");
+  await open(page, "/specimens");
+  const field = page.getByLabel("Number, title, or a structure");
+  await field.fill("heart");
+  await field.press("Enter");
+  await expect(page.getByRole("heading", { name: "Found" })).toBeFocused();
+  await ready(page);
+  const names = catalogue(page).getByRole("rowheader").getByRole("link");
+  await page.keyboard.press("ArrowDown");
+  await expect(names.nth(0)).toBeFocused();
+  await page.keyboard.press("ArrowDown");
+  await expect(names.nth(1)).toBeFocused();
+  await page.keyboard.press("ArrowUp");
+  await expect(names.nth(0)).toBeFocused();
+  await page.keyboard.press("ArrowUp");
+  await expect(names.nth(0)).toBeFocused();
+  const number = (await names.nth(0).textContent()) ?? "";
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("main")).toContainText(number);
+  await expect(page).toHaveURL(/\/specimens\/[0-9a-f-]{36}/);
+});
+
+test("on a telephone each row is a card with its title, its free days and its button", async ({
+  signedIn,
+}) => {
+  const page = await signedIn("lecturer");
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, "/specimens?q=heart");
+  const width = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(width).toBeLessThanOrEqual(390);
+  const card = catalogue(page).getByRole("row").nth(1);
+  for (const part of [
+    card.getByRole("rowheader"),
+    card.getByRole("img"),
+    card.getByRole("button", { name: /Note on slip/ }),
+  ]) {
+    const box = await part.boundingBox();
+    expect(box).not.toBeNull();
+    expect((box?.x ?? 0) + (box?.width ?? 999)).toBeLessThanOrEqual(390);
+  }
+  for (const place of ["/loans", "/slip"]) {
+    await open(page, place);
+    const inner = await page
+      .getByRole("main")
+      .getByRole("table")
+      .evaluateAll((tables) => tables.map((table) => table.scrollWidth - table.clientWidth));
+    for (const beyond of inner) expect(beyond, place).toBeLessThanOrEqual(0);
+  }
+});
+
+test("the API reads what is true or false, and refuses what it does not know", async ({ signedIn }) => {
+  const { request } = await signedIn("curator");
+  const ask = async (query: string) => await request.get(`/api/v1/specimens?${query}`);
+  type Answer = { rows: { human: boolean; seriesCode: string | null }[] };
+  const animals = (await (await ask("human=false&size=200")).json()) as Answer;
+  expect(animals.rows.length).toBeGreaterThan(0);
+  expect(animals.rows.every(({ human }) => !human)).toBe(true);
+  const alone = (await (await ask("withoutSheets=true&size=200")).json()) as Answer;
+  expect(alone.rows.every(({ seriesCode }) => seriesCode === null)).toBe(true);
+  for (const query of ["animal=1", "human=perhaps", "kind=organ&kind=sheet", "kind=soup", "text=%00"]) {
+    const answer = await ask(query);
+    expect(answer.status(), query).toBe(422);
+    const { error } = (await answer.json()) as { error: { message: string; issues: { message: string }[] } };
+    expect(error.message, query).not.toContain("saved");
+    expect(error.issues.length, query).toBeGreaterThan(0);
+    for (const { message } of error.issues) expect(message, query).toMatch(/^[A-Z].*\.$/);
+  }
 });
 
 test("days in the wrong order, or one day of two, are answered with a sentence on the same page", async ({
@@ -139,51 +311,6 @@ test("the pages of the list lose nothing and repeat nothing, there and back", as
     expect(await numbers(page)).toEqual(earlier);
   }
   await expect(page.getByRole("link", { name: "Previous page" })).toBeHidden();
-});
-
-test("“Go to or do” opens what is typed: a number, a name, a code, an act, a place", async ({ signedIn }) => {
-  const page = await signedIn("curator");
-  await open(page, "/workings");
-  for (const [what, typed, title] of [
-    ["an accession number", "AN 2019.0142", "Right upper limb, neurovascular dissection"],
-    ["a frequent act", "new specimen", "New specimen"],
-    ["a former number", "D 88", "Right upper limb, neurovascular dissection"],
-    ["a code of a series", "sr 03", "Trunk, transverse sheets"],
-    ["an accession number written otherwise", "an-2019/0142", "Right upper limb, neurovascular dissection"],
-    ["a part of an institution's name", "kestrel bay", "Kestrel Bay School of Medicine"],
-    ["a place of the program", "what happened", "What happened"],
-  ] as const)
-    await test.step(what, async () => {
-      await page.keyboard.press("Control+k");
-      await expect(page.getByLabel("Go to or do")).toBeFocused();
-      await page.keyboard.type(typed);
-      await page.keyboard.press("Enter");
-      await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
-      await ready(page);
-    });
-});
-
-test("“Go to or do” opens a loan by its number", async ({ signedIn }) => {
-  const page = await signedIn("registrar");
-  const loans = (await (await page.request.get("/api/v1/loans")).json()) as {
-    rows: { id: string; number: string }[];
-  };
-  const { id, number } = loans.rows.at(-1) ?? { id: "", number: "" };
-  await open(page, "/workings");
-  await page.getByLabel("Go to or do").fill(number.toLowerCase().replace(" ", ""));
-  await page.getByLabel("Go to or do").press("Enter");
-  await expect(page).toHaveURL(`/loans/${id}`);
-  await expect(page.getByRole("main")).toContainText(number);
-});
-
-test("“Go to or do” looks everything else up in the catalogue", async ({ signedIn }) => {
-  const page = await signedIn("lecturer");
-  await open(page, "/workings");
-  await page.getByLabel("Go to or do").fill("n. medianus");
-  await page.getByLabel("Go to or do").press("Enter");
-  await expect(page).toHaveURL("/specimens?q=n.%20medianus");
-  await expect(page.getByRole("main")).toContainText("median nerve nervus medianus");
-  await expect(row(page, "AN 2019.0142")).toBeVisible();
 });
 
 test("on paper the list has its rows and nothing to press", async ({ signedIn }) => {

@@ -1,48 +1,112 @@
 /** The catalogue: search by number, title or structure, narrowed by what it is and when it is free. */
 import type { Metadata } from "next";
 import Link from "next/link";
-import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { EmptyState, ListKeys } from "#app/_parts/data-table.tsx";
 import { type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { Pager } from "#app/_parts/pager.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
-import { Strip } from "#app/_parts/strip.tsx";
+import { StripLegend } from "#app/_parts/strip.tsx";
 import { orRefused } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
-import { pageAddress, readFields, readFilter, readPage } from "#app/(signed-in)/specimens/search-fields.ts";
-import { SlipButton } from "#app/(signed-in)/specimens/slip-button.tsx";
+import { soughtWords } from "#app/_words/en/go.ts";
+import { specimenListWords as listWords } from "#app/_words/en/specimens.ts";
+import { outOfReach } from "#app/(signed-in)/go/address.ts";
+import { loanDaysAround } from "#app/(signed-in)/specimens/days-around.ts";
+import {
+  askedDays,
+  leavesSheetsOut,
+  listAnchor,
+  readFields,
+  readFilter,
+  readPage,
+  type SearchFields,
+  searchAddress,
+} from "#app/(signed-in)/specimens/search-fields.ts";
 import { SpecimenSearch } from "#app/(signed-in)/specimens/specimen-search.tsx";
+import { SpecimenTable } from "#app/(signed-in)/specimens/specimen-table.tsx";
+import { stripWindow } from "#app/(signed-in)/specimens/strip-window.ts";
+import { findSlip } from "#lib/loans/queries/list-loans.ts";
+import { getLoan } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
-import { isBorrower } from "#lib/people/viewer.ts";
+import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
-import { addDays } from "#lib/platform/dates.ts";
-import { listSpecimens, type SpecimenList, type SpecimenListRow } from "#lib/specimens/queries.ts";
+import type { DaysAround } from "#lib/specimens/days-around.ts";
+import { listSpecimens, type SpecimenList } from "#lib/specimens/queries/list-specimens.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
 
 export const metadata: Metadata = { title: words.specimens };
 
 const nothing: SpecimenList = { rows: [], next: null, previous: null, meant: [] };
 
+/** The days around, no shorter than those of the slip that this person is gathering. */
+async function readDaysAround(viewer: Viewer): Promise<DaysAround[]> {
+  const slip = isBorrower(viewer) && mayDo(viewer, "openLoan") ? await findSlip(viewer) : null;
+  return loanDaysAround(slip && slip.specimens.length > 0 ? await getLoan(viewer, slip.id) : undefined);
+}
+
+/** How the text was understood, and what else may be asked. */
+function Understood({ fields, list }: { fields: SearchFields; list: SpecimenList }) {
+  const { meant } = list;
+  const implied = Boolean(fields.implied);
+  const leftOut = Boolean(fields.q ?? fields.structure) && leavesSheetsOut(fields);
+  return (
+    <>
+      {meant.length > 0 && (
+        <p>
+          {words.takenToMean}:{" "}
+          {meant.map((structure, position) => (
+            <span key={structure.id}>
+              {position > 0 && "; "}
+              {structure.english} <i>{structure.latin}</i>
+            </span>
+          ))}
+        </p>
+      )}
+      {implied && meant.length > 0 && (
+        <p>{listWords.impliedAbout(meant.map(({ english }) => english).join(", "))}</p>
+      )}
+      {(leftOut || meant.length > 0) && (
+        <p className="quiet small no-print">
+          {leftOut && (
+            <>
+              {listWords.sheetsLeftOut}{" "}
+              <Link href={searchAddress(fields, { sheets: "yes" })}>{listWords.showSheets}</Link>
+            </>
+          )}
+          {leftOut && meant.length > 0 && " · "}
+          {meant.length > 0 && (
+            <Link href={searchAddress(fields, { implied: implied ? "" : "yes" })}>
+              {implied ? listWords.showRecorded : listWords.showImplied}
+            </Link>
+          )}
+        </p>
+      )}
+    </>
+  );
+}
+
 export default async function SpecimensPage({ searchParams }: { searchParams: Promise<Search> }) {
   const search = await searchParams;
   const viewer = await requireViewer(sameAddress("/specimens", search));
   const fields = readFields(search);
+  const asked = askedDays(fields);
+  const around = asked ? await readDaysAround(viewer) : loanDaysAround();
   const { found, refused } = await orRefused(() =>
-    listSpecimens(viewer, readFilter(fields), readPage(fields)),
+    listSpecimens(viewer, readFilter(fields, around), readPage(fields)),
   );
   const list = found ?? nothing;
-  const from = today();
-  const until = addDays(from, 365);
+  const window = stripWindow(today(), asked, around);
   const free = await freePeriodsOf(
     viewer,
     list.rows.map((row) => row.id),
-    from,
-    until,
+    window.from,
+    window.until,
   );
-  const borrower = isBorrower(viewer);
   const searched = Object.entries(fields).some(
     ([name, value]) => value && !["after", "before"].includes(name),
   );
+  const sought = fields.q ? await outOfReach(viewer, fields.q.trim()) : null;
 
   return (
     <PlainPage>
@@ -57,27 +121,30 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
         }
       />
       <SpecimenSearch fields={fields} />
+      <h2 id={listAnchor} tabIndex={-1} data-heads-list>
+        {searched ? listWords.found : listWords.all}
+      </h2>
+      {sought && fields.q && <p role="status">{soughtWords[sought](fields.q)}</p>}
       {refused && (
         <p role="alert" className="form-refused">
           {refused.join(" ")}
         </p>
       )}
-      {list.meant.length > 0 && (
-        <p>
-          {words.takenToMean}:{" "}
-          {list.meant.map((structure, position) => (
-            <span key={structure.id}>
-              {position > 0 && "; "}
-              {structure.english} <i>{structure.latin}</i>
-            </span>
-          ))}
-        </p>
+      <Understood fields={fields} list={list} />
+      {list.rows.length > 0 && (
+        <>
+          <StripLegend asked={asked !== null} />
+          <ListKeys>{listWords.rowKeys}</ListKeys>
+        </>
       )}
-      <DataTable<SpecimenListRow>
-        caption={words.specimens}
-        captionHidden
-        rowKey={(row) => row.id}
+      <SpecimenTable
         rows={list.rows}
+        free={free}
+        window={window}
+        asked={asked}
+        around={around}
+        said={{ text: Boolean(fields.q), implied: Boolean(fields.implied) }}
+        notes={isBorrower(viewer)}
         empty={
           <EmptyState
             action={
@@ -95,67 +162,10 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
             {refused ? words.notSearched : searched ? words.noneFound : words.noneYet}
           </EmptyState>
         }
-        columns={[
-          {
-            key: "number",
-            label: words.number,
-            cell: (row) => (
-              <Link className="mono" href={`/specimens/${row.id}`}>
-                {row.accessionNumber}
-              </Link>
-            ),
-          },
-          {
-            key: "title",
-            label: words.title,
-            cell: (row) => (
-              <>
-                {row.title}
-                {!row.human && (
-                  <>
-                    {" "}
-                    <i className="quiet">{row.scientificName}</i>
-                  </>
-                )}
-                {row.shows.length > 0 && (
-                  <span className="quiet small" style={{ display: "block" }}>
-                    {words.shows.toLowerCase()}{" "}
-                    {row.shows
-                      .slice(0, 4)
-                      .map((shown) => `${shown.english} (${shown.side}, ${shown.seen})`)
-                      .join("; ")}
-                    {row.shows.length > 4 && ` +${row.shows.length - 4}`}
-                  </span>
-                )}
-              </>
-            ),
-          },
-          { key: "kind", label: words.kind, cell: (row) => row.kind },
-          { key: "preparation", label: words.preparation, cell: (row) => row.preparation },
-          { key: "use", label: words.use, cell: (row) => words.useWords[row.use] },
-          {
-            key: "free",
-            label: words.free,
-            cell: (row) => (
-              <Strip label={row.accessionNumber} from={from} until={until} free={free.get(row.id) ?? []} />
-            ),
-          },
-          ...(borrower
-            ? [
-                {
-                  key: "slip",
-                  label: words.addToSlip,
-                  cell: (row: SpecimenListRow) => (
-                    <SlipButton specimenId={row.id} number={row.accessionNumber} />
-                  ),
-                },
-              ]
-            : []),
-        ]}
       />
       <Pager
-        previous={list.previous && pageAddress(fields, { before: list.previous })}
-        next={list.next && pageAddress(fields, { after: list.next })}
+        previous={list.previous && searchAddress(fields, { before: list.previous })}
+        next={list.next && searchAddress(fields, { after: list.next })}
       />
     </PlainPage>
   );

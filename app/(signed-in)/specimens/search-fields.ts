@@ -1,6 +1,8 @@
 /** Between the address of the list and what the catalogue is asked. */
 import type { z } from "zod";
 import { parameterOf, type Search } from "#app/_parts/page-links.ts";
+import { DateText } from "#lib/platform/dates.ts";
+import type { DaysAround } from "#lib/specimens/days-around.ts";
 import type { SpecimenFilter, SpecimenPage } from "#lib/specimens/filter.ts";
 import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
 
@@ -33,9 +35,20 @@ export function readFields(search: Search): SearchFields {
 const oneOf = <Value extends string>(values: readonly Value[], text: string | undefined): Value | undefined =>
   values.find((value) => value === text);
 
+/**
+ * Sheets of series, which would fill the list, are left out unless they are asked for: by the box, by their kind,
+ * or by a text with a figure, which may be the number of one.
+ */
+export function leavesSheetsOut({ q, sheets, kind }: SearchFields): boolean {
+  return !sheets && kind !== "sheet" && !/\p{N}/u.test(q ?? "");
+}
+
 /** Values that no list offers are left out, so that an old or mistyped address still answers. */
-export function readFilter(fields: SearchFields): z.input<typeof SpecimenFilter> {
-  const { q, structure, kind, preparation, use, origin, from, until, sheets, implied } = fields;
+export function readFilter(
+  fields: SearchFields,
+  around: readonly DaysAround[] = [],
+): z.input<typeof SpecimenFilter> {
+  const { q, structure, kind, preparation, use, origin, from, until, implied } = fields;
   const chosen = {
     text: q?.trim().slice(0, 200) || undefined,
     structureId: structure || undefined,
@@ -49,7 +62,8 @@ export function readFilter(fields: SearchFields): z.input<typeof SpecimenFilter>
   const given = Object.fromEntries(Object.entries(chosen).filter(([, value]) => value !== undefined));
   return {
     ...given,
-    withoutSheets: !sheets && kind !== "sheet" && !q,
+    around: [...around],
+    withoutSheets: leavesSheetsOut(fields),
     evidence: implied ? "implied" : "recorded",
   };
 }
@@ -59,9 +73,20 @@ export function readPage(fields: SearchFields): z.input<typeof SpecimenPage> {
   return fields.before ? { before: fields.before } : {};
 }
 
-/** The address of another page of the same search. */
-export function pageAddress(fields: SearchFields, key: { after?: string; before?: string }): string {
+/** The days that are looked for, where both can be read and the first comes first. */
+export function askedDays({ from, until }: SearchFields): { startsOn: string; endsOn: string } | null {
+  const first = DateText.safeParse(from);
+  const last = DateText.safeParse(until);
+  if (!first.success || !last.success || !(first.data < last.data)) return null;
+  return { startsOn: first.data, endsOn: last.data };
+}
+
+/** Where the list of what was found begins on the page: the focus goes there. */
+export const listAnchor = "found";
+
+/** The address of the same search with something changed; on its first page unless a key is given. */
+export function searchAddress(fields: SearchFields, change: SearchFields): string {
   const { after: _after, before: _before, ...search } = fields;
-  const parameters = Object.entries({ ...search, ...key }).filter(([, value]) => value);
-  return `/specimens?${new URLSearchParams(parameters as [string, string][])}`;
+  const parameters = Object.entries({ ...search, ...change }).filter(([, value]) => value);
+  return `/specimens?${new URLSearchParams(parameters as [string, string][])}#${listAnchor}`;
 }

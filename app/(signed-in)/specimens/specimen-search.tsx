@@ -1,18 +1,20 @@
-/** The search form: plain GET, so that every search has an address. */
+/** The search form: plain GET, so that every search has an address; it leads to where the list begins. */
 import Link from "next/link";
 import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
-import type { SearchFields } from "#app/(signed-in)/specimens/search-fields.ts";
+import { specimenListWords as listWords } from "#app/_words/en/specimens.ts";
+import { listAnchor, type SearchFields } from "#app/(signed-in)/specimens/search-fields.ts";
+import { bufferDays } from "#lib/loans/period.ts";
 import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
 
 export function SpecimenSearch({ fields }: { fields: SearchFields }) {
   return (
     <search className="no-print">
       {/* Other fields are another form: what was typed into the one before does not stay in it. */}
-      <form action="/specimens" key={JSON.stringify(fields)}>
+      <form action={`/specimens#${listAnchor}`} key={JSON.stringify(fields)}>
         <TextField
-          label={words.search}
-          hint={words.searchHint}
+          label={listWords.search}
+          hint={listWords.searchHint}
           name="q"
           type="search"
           defaultValue={fields.q}
@@ -46,13 +48,19 @@ export function SpecimenSearch({ fields }: { fields: SearchFields }) {
             empty={words.anyOrigin}
             defaultValue={fields.origin}
           />
+        </FieldGrid>
+        <FieldGrid>
           <TextField label={words.freeFrom} name="from" type="date" defaultValue={fields.from} />
           <TextField label={words.freeUntil} name="until" type="date" defaultValue={fields.until} />
         </FieldGrid>
+        <p className="quiet small">
+          {listWords.daysHint(bufferDays.small, bufferDays.crate, bufferDays["whole body"])}
+        </p>
         <FormActions>
           <button type="submit">{words.find}</button>
           <CheckField
-            label={words.withSheets}
+            label={listWords.withSheets}
+            hint={listWords.withSheetsHint}
             name="sheets"
             value="yes"
             defaultChecked={Boolean(fields.sheets)}

@@ -30,6 +30,11 @@ export const specimensWords = {
       "The picture has more than 60 million pixels. Save a copy with fewer and try again.",
     "filter.both-days": "Give both days, the first and the last, or neither.",
     "filter.days-reversed": "The last day has to lie after the first.",
+    "filter.unreadable": "This search cannot be read as it stands. Correct what is named.",
+    "filter.unknown-parameter": "A search has no such parameter. It knows {known}.",
+    "filter.no-such-parameter": "There is no such parameter.",
+    "filter.parameter-twice": "This stands twice. Give it once.",
+    "filter.true-or-false": "Write true or false.",
     "page.key-unknown": "This page of the list does not exist. Start from the first page.",
   },
   labels: {
@@ -54,4 +59,46 @@ export const specimensWords = {
       "back to front": "numbered from back to front",
     },
   },
+} as const;
+
+/** Words of the list of specimens. */
+export const specimenListWords = {
+  search: "Number, title, or a structure in English, Latin or German",
+  searchHint: "Try AN 2019.0142, “upper limb”, “n. vagus”, “Niere” or X. A typing error is forgiven.",
+  daysHint: (small: number, crate: number, body: number) =>
+    `Days for packing, travel and checks before and after are kept free too: ${small} for what one person carries, ${crate} for what needs a crate, ${body} for a whole body.`,
+  withSheets: "Sheets of series too",
+  withSheetsHint: "A sheet is found by its number in any case.",
+  found: "Found",
+  all: "All specimens",
+  rowKeys: "The arrow keys move from row to row, Enter opens.",
+  hits: {
+    number: (number: string) => `other number ${number}`,
+    ownNumber: "by its number",
+    title: "by its title",
+    "number and title": "by its number and title",
+    alike: "its title is like this",
+  },
+  shows: (structures: string) => `shows ${structures}`,
+  impliedBy: (structures: string) => `recorded as a whole: ${structures}`,
+  further: (count: number) => `and ${count} more`,
+  free: "Free in the next year",
+  freeWithin: "Free on these days",
+  sheetsLeftOut: "Sheets of series are left out.",
+  showSheets: "Show them too",
+  showImplied: "Also likely, not verified",
+  impliedAbout: (meant: string) =>
+    `These should contain ${meant}, because a larger whole or region is recorded and nothing says that it is gone. Nobody has verified it.`,
+  showRecorded: "Back to what is recorded",
+} as const;
+
+/** Words of the strips of days. */
+export const stripWords = {
+  strip: (label: string, window: string, free: readonly string[]) =>
+    free.length === 0 ? `${label}, ${window}: not free` : `${label}, ${window}: free ${free.join("; ")}`,
+  free: "free",
+  promised: "promised",
+  asked: "the days asked for",
+  around: "with the days for packing, travel and checks",
+  letters: "A tick is the first of a month; the letters are its months.",
 } as const;

@@ -5,13 +5,14 @@
  * Holds that have run out are removed in the same transaction.
  */
 import type { Work } from "#lib/people/command.ts";
-import { rangesOverlap, toDate, toDateText } from "#lib/platform/dates.ts";
+import { addDays, type DateText, rangesOverlap, toDate, toDateText } from "#lib/platform/dates.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { refusalFromDatabase } from "#lib/platform/transaction.ts";
 import { bookingRows, type Wanted } from "#lib/whereabouts/booking-rows.ts";
-import { nextFreeStart } from "#lib/whereabouts/free-periods.ts";
+import { nextFreeStart, withBuffers } from "#lib/whereabouts/free-periods.ts";
 import { wholesOf, withPartsOf } from "#lib/whereabouts/queries.ts";
+import type { Period } from "#lib/whereabouts/schema.ts";
 
 /** Locks specimens in order of id until the transaction ends. @returns their accession numbers by id */
 export async function lockSpecimens(
@@ -93,14 +94,16 @@ export async function takeBookings(work: Work, wanted: readonly Wanted[]): Promi
 /**
  * Which of the wanted days are taken, if any: by the specimen's own booking, by
  * one of its parts, or by a whole that was booked before this part was recorded.
- * What is free is said for the whole of the wanted days, with all that comes along.
+ * What is free is said for the whole of the wanted days, with all that comes along;
+ * for a loan, whose days begin with packing and travel, the first day of delivery too.
  */
 async function findTaken(
-  { transaction, now }: Work,
+  work: Work,
   wanted: readonly Wanted[],
   reach: Map<string, string[]>,
   numberOf: Map<string, string>,
 ): Promise<Refusal | null> {
+  const { transaction, now } = work;
   const firstDay = wanted.map(({ period }) => period.startsOn).sort()[0];
   if (firstDay === undefined) return null;
   const rows = await transaction.booking.findMany({
@@ -118,15 +121,38 @@ async function findTaken(
     startsOn: toDateText(startsOn),
     endsOn: toDateText(endsOn),
   }));
-  for (const { specimenId, period } of wanted) {
+  for (const { specimenId, loanLineId, period } of wanted) {
     const near = live.filter((booking) => reach.get(specimenId)?.includes(booking.specimenId));
     const inTheWay = near.filter((booking) => rangesOverlap(booking, period));
     const named = inTheWay.find((booking) => booking.specimenId === specimenId) ?? inTheWay[0];
     if (!named) continue;
-    return new Refusal("conflict", "booking.taken", {
+    const taken = {
       accessionNumber: numberOf.get(named.specimenId) ?? numberOf.get(specimenId) ?? "",
       freeFrom: nextFreeStart(near, period),
-    });
+    };
+    const deliverFrom = await firstDelivery(work, loanLineId, near);
+    return new Refusal(
+      "conflict",
+      "booking.taken",
+      deliverFrom === null
+        ? { ...taken, wayOut: "booking.free-from" }
+        : { ...taken, deliverFrom, wayOut: "booking.deliver-from" },
+    );
   }
   return null;
+}
+
+/** The first day of delivery for which all days of the line's loan are free; null for what is no loan. */
+async function firstDelivery(
+  { transaction }: Work,
+  loanLineId: string | null,
+  busy: readonly Period[],
+): Promise<DateText | null> {
+  if (loanLineId === null) return null;
+  const { loan } = await transaction.loanLine.findUniqueOrThrow({
+    where: { id: loanLineId },
+    select: { loan: { select: { startsOn: true, endsOn: true, daysBefore: true, daysAfter: true } } },
+  });
+  const days = { startsOn: toDateText(loan.startsOn), endsOn: toDateText(loan.endsOn) };
+  return addDays(nextFreeStart(busy, withBuffers(days, loan.daysBefore, loan.daysAfter)), loan.daysBefore);
 }

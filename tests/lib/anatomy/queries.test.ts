@@ -42,21 +42,114 @@ describe("the first find", () => {
     ["a. thyr. sup.", "superior-thyroid-artery"],
     ["sciatic nerv", "sciatic-nerve"],
   ])("of %j is %s", async (text, id) => expect((await first(text))?.id).toBe(id));
+});
 
+/** As hurried hands write them: a letter wrong, missing, doubled, changed about, or the spelling of another language. */
+const misspelt = [
+  ["vegus", "vagus-nerve"],
+  ["vagsu", "vagus-nerve"],
+  ["avgus", "vagus-nerve"],
+  ["nervus vaggus", "vagus-nerve"],
+  ["hart", "heart"],
+  ["hearrt", "heart"],
+  ["brachal plexus", "brachial-plexus"],
+  ["brachail plexsu", "brachial-plexus"],
+  ["femoris artery", "femoral-artery"],
+  ["radius artery", "radial-artery"],
+  ["uper limb", "upper-limb"],
+  ["kidny", "kidney"],
+  ["scaitic nerve", "sciatic-nerve"],
+  ["n. ischiaticus", "sciatic-nerve"],
+  ["stomack", "stomach"],
+  ["oesphagus", "oesophagus"],
+  ["tracea", "trachea"],
+  ["larinx", "larynx"],
+  ["humerous", "humerus"],
+  ["skapula", "scapula"],
+  ["clavical", "clavicle"],
+  ["patela", "patella"],
+  ["tibea", "tibia"],
+  ["medain nerve", "median-nerve"],
+  ["ulner nerve", "ulnar-nerve"],
+  ["aorata", "aorta"],
+  ["dura matter", "dura-mater"],
+  ["cerebelum", "cerebellum"],
+  ["hipocampus", "hippocampus"],
+  ["pitutary gland", "pituitary-gland"],
+  ["thyriod gland", "thyroid-gland"],
+  ["pancrease", "pancreas"],
+  ["duodenem", "duodenum"],
+  ["apendix", "vermiform-appendix"],
+  ["galbladder", "gallbladder"],
+  ["uretor", "ureter"],
+  ["utrus", "uterus"],
+  ["prostrate", "prostate"],
+  ["diafram", "diaphragm"],
+  ["gastrocnemeus", "gastrocnemius"],
+  ["achiles tendon", "calcaneal-tendon"],
+  ["trapazius", "trapezius"],
+  ["medulla oblongota", "medulla-oblongata"],
+  ["Hertz", "heart"],
+  ["Nire", "kidney"],
+  ["Ruckenmark", "spinal-cord"],
+] as const;
+
+describe("a misspelt word", () => {
+  test.each(misspelt)("%j means %s, and is suggested first", async (text, id) => {
+    expect((await first(text))?.id).toBe(id);
+    const written = await meant(text);
+    const forgiven = (await structuresMeantForgiving(lecturer, text)).map((one) => one.id);
+    expect(written.length > 0 ? written : forgiven).toEqual([id]);
+  });
+
+  test("says that it is near a name", async () => {
+    expect(await first("vegus")).toMatchObject({ id: "vagus-nerve", tier: "near name", name: "vagus" });
+    expect(await first("brachail plexsu")).toMatchObject({ tier: "typing error" });
+  });
+});
+
+describe("a German name", () => {
   test.each([
-    ["vagsu", "vagus-nerve"],
-    ["avgus", "vagus-nerve"],
-    ["nervus vaggus", "vagus-nerve"],
-    ["brachal plexus", "brachial-plexus"],
-    ["brachail plexsu", "brachial-plexus"],
-    ["uper limb", "upper-limb"],
-    ["kidny", "kidney"],
-    ["scaitic nerve", "sciatic-nerve"],
-    ["stomack", "stomach"],
-    ["hearrt", "heart"],
-  ])("of the typing error %j is %s", async (text, id) =>
-    expect(await first(text)).toMatchObject({ id, tier: "typing error" }),
-  );
+    ["Herz", "heart"],
+    ["Niere", "kidney"],
+    ["Nieren", "kidney"],
+    ["Leber", "liver"],
+    ["Gehirn", "brain"],
+    ["Oberarm", "arm"],
+    ["Oberarmknochen", "humerus"],
+    ["Armgeflecht", "brachial-plexus"],
+    ["obere Extremität", "upper-limb"],
+    ["Schläfenbein", "temporal-bone"],
+    ["Schlaefenbein", "temporal-bone"],
+    ["SCHLÄFENBEIN", "temporal-bone"],
+    ["Rückenmark", "spinal-cord"],
+    ["Fuß", "foot"],
+    ["Fuss", "foot"],
+    ["großer Brustmuskel", "pectoralis-major"],
+    ["Schenkelhals", "neck-of-femur"],
+    ["Halsschlagader", "common-carotid-artery"],
+    ["Körper der Bauchspeicheldrüse", "body-of-pancreas"],
+    ["X. Hirnnerv", "vagus-nerve"],
+    ["Zwerchfell", "diaphragm"],
+  ])("%j means %s", async (text, id) => expect(await meant(text)).toEqual([id]));
+
+  test("with a word of side means the structure without it", async () => {
+    for (const text of ["linke Niere", "Niere links", "rechte Niere"])
+      expect(
+        (await structuresMeantForgiving(lecturer, text)).map(({ id }) => id),
+        text,
+      ).toEqual(["kidney"]);
+  });
+
+  test("does not take the place of an English or Latin one", async () => {
+    for (const [text, id] of [
+      ["arm", "arm"],
+      ["hand", "hand"],
+      ["crus", "leg"],
+      ["liver", "liver"],
+    ] as const)
+      expect(await meant(text), text).toEqual([id]);
+  });
 });
 
 describe("suggestions", () => {

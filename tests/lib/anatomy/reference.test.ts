@@ -1,10 +1,11 @@
 /** Loading the reference data: once, again, changed, and wrong. */
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { searchStructures } from "#lib/anatomy/queries.ts";
 import type { VocabularyFile } from "#lib/anatomy/vocabulary.ts";
 import { lineMoveRows } from "#lib/loans/transitions.ts";
 import { loadReference, ReferenceFailure, readVocabularyFiles } from "#seed/reference.ts";
-import { aSpecimen, inWork } from "#tests/support/builders.ts";
+import { aSpecimen, aViewer, inWork } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aShown } from "#tests/support/specimen-records.ts";
 
@@ -45,6 +46,15 @@ describe("loading", () => {
     const both = await Promise.all([loadReference(url, changed), loadReference(url, changed)]);
     expect(both.map((result) => result.changed).sort()).toEqual([false, true]);
     expect(await count("structure WHERE id = 'test-structure'")).toBe(1);
+  });
+
+  test("a search that has read the names before knows the new ones", async () => {
+    const found = async () =>
+      (await searchStructures(aViewer("curator"), "test structure")).map(({ id }) => id);
+    await loadReference(url);
+    expect(await found()).not.toContain("test-structure");
+    await loadReference(url, withLine("limbs.tsv", newLine));
+    expect(await found()).toEqual(["test-structure"]);
   });
 
   test("takes away what is no longer in the files", async () => {

@@ -1,7 +1,7 @@
 /** Ways of writing one name that must have one key, and names that must not be taken for each other. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { foldedWords, searchKey, stemOf, withoutSide } from "#lib/anatomy/search-key.ts";
+import { foldedWords, rootKey, rootOf, searchKey, stemOf, withoutSide } from "#lib/anatomy/search-key.ts";
 
 describe("one name, many ways of writing it", () => {
   test.each([
@@ -14,6 +14,9 @@ describe("one name, many ways of writing it", () => {
     ["coeliac", ["coeliac trunk", "celiac trunk"]],
     ["fibre", ["fibre", "fiber", "fibers", "fibres"]],
     ["accents", ["Glisson capsule", "Glissón capsule", "capsule of Glisson", "Glisson's capsule"]],
+    ["umlauts", ["Schläfenbein", "Schlaefenbein", "SCHLÄFENBEIN", "Schla\u0308fenbein"]],
+    ["umlauts, further", ["Fußrückenarterie", "Fussrueckenarterie"]],
+    ["German link words", ["Kopf der Bauchspeicheldrüse", "Bauchspeicheldrüse Kopf"]],
     ["older Latin letters", ["intestinum jejunum", "intestinum ieiunum"]],
     [
       "doubled abbreviation is a plural",
@@ -83,10 +86,43 @@ test.each(["constructor", "toString", "__proto__ plexus"])("%s is a word like an
 
 test("a single letter by itself is not an abbreviation", () => expect(foldedWords("a")).toEqual(["a"]));
 
+describe("a noun and its adjective", () => {
+  test.each([
+    ["femoris", "femoral"],
+    ["femur", "femoralis"],
+    ["radius", "radial"],
+    ["ulna", "ulnaris"],
+    ["tibia", "tibial"],
+    ["fibula", "fibular"],
+    ["ilium", "iliac"],
+    ["gaster", "gastric"],
+    ["larynx", "laryngeal"],
+    ["pharynx", "pharyngeal"],
+    ["oesophagus", "oesophageal"],
+    ["thorax", "thoracic"],
+    ["cervix", "cervical"],
+    ["meninx", "meningeal"],
+  ])("%s and %s have one root", (noun, adjective) => {
+    const [one] = foldedWords(noun);
+    const [other] = foldedWords(adjective);
+    expect(rootOf(one ?? "")).toBe(rootOf(other ?? ""));
+  });
+
+  test.each([
+    ["ilium", "ileum"],
+    ["tibia", "fibula"],
+    ["vagus", "vagina"],
+  ])("%s and %s have not", (one, other) => expect(rootOf(one)).not.toBe(rootOf(other)));
+
+  test("the wider key minds no order and no repetition", () =>
+    expect(rootKey(foldedWords("femoris artery"))).toBe(rootKey(foldedWords("arteria femoralis"))));
+});
+
 test("words of side are left out, others stay", () => {
   expect(withoutSide("left kidney")).toBe("kidney");
   expect(withoutSide("ren sinister")).toBe("ren");
   expect(withoutSide("a. renalis dextra")).toBe("a. renalis");
+  expect(withoutSide("linke Niere")).toBe("Niere");
   expect(withoutSide("upper limb")).toBe("upper limb");
 });
 

@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { forgivenSlips, slipsToName, typingDistance } from "#lib/anatomy/typing-distance.ts";
+import {
+  forgivenSlips,
+  slipsToName,
+  slipsToWholeName,
+  slipsToWord,
+  typingDistance,
+} from "#lib/anatomy/typing-distance.ts";
 
 test.each([
   ["vagus", "vagus", 0],
@@ -26,6 +32,31 @@ test("each typed word must meet some word of the name", () => {
   expect(slipsToName(["vagsu"], ["nervus", "vagus"])).toBe(1);
   expect(slipsToName(["vagsu", "kidney"], ["nervus", "vagus"])).toBeNull();
   expect(slipsToName(["xyzzy"], ["nervus", "vagus"])).toBeNull();
+});
+
+test("a typed word may be the beginning of a longer one, which counts half a slip", () => {
+  expect(slipsToWord("stern", "sternum")).toBe(0.5);
+  expect(slipsToWord("stren", "sternum")).toBe(1.5);
+  expect(slipsToWord("sternum", "stern")).toBe(2);
+});
+
+test("a search that gives up beyond some slips answers the same within them", () => {
+  const letters = fc.stringMatching(/^[a-c]{1,9}$/);
+  fc.assert(
+    fc.property(letters, letters, fc.integer({ min: 0, max: 4 }), (typed, name, most) => {
+      const slips = slipsToWord(typed, name);
+      const bounded = slipsToWord(typed, name, most);
+      if (slips <= most) expect(bounded).toBe(slips);
+      else expect(bounded).toBeGreaterThan(most);
+    }),
+  );
+});
+
+test("a whole name has as many words, none of them only begun", () => {
+  expect(slipsToWholeName(["vagsu", "nerve"], ["vagus", "nerve"])).toBe(1);
+  expect(slipsToWholeName(["vagsu"], ["vagus", "nerve"])).toBeNull();
+  expect(slipsToWholeName(["stern"], ["sternum"])).toBeNull();
+  expect(slipsToWholeName([], [])).toBeNull();
 });
 
 test("nothing typed and nothing named meet nothing", () => {

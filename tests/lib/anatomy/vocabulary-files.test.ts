@@ -196,3 +196,40 @@ test("a Latin name is found by its abbreviation", () => {
   expect([...found("a. femoralis")]).toEqual(["femoral-artery"]);
   expect([...found("lig. cruciatum ant.")]).toEqual(["anterior-cruciate-ligament"]);
 });
+
+describe("German names", () => {
+  const german = tables.names.filter(({ language }) => language === "de");
+  const preferred = german.filter(({ kind }) => kind === "preferred");
+
+  test("stand for what is most often asked", () => {
+    expect(preferred.length).toBeGreaterThanOrEqual(800);
+    for (const id of [
+      "heart",
+      "kidney",
+      "brain",
+      "arm",
+      "liver",
+      "brachial-plexus",
+      "femur",
+      "skull",
+      "lung",
+    ])
+      expect(
+        preferred.some(({ structureId }) => structureId === id),
+        id,
+      ).toBe(true);
+    const regions = rows.filter(({ kind }) => kind === "region").map(({ id }) => id);
+    expect(regions.filter((id) => !preferred.some(({ structureId }) => structureId === id))).toEqual([]);
+  });
+
+  test("no preferred one is a name of something else", () => {
+    const others = new Map<string, Set<string>>();
+    for (const { text, structureId } of tables.names) {
+      const once = text.toLowerCase();
+      others.set(once, (others.get(once) ?? new Set()).add(structureId));
+    }
+    expect(
+      preferred.map(({ text }) => text).filter((text) => (others.get(text.toLowerCase())?.size ?? 0) > 1),
+    ).toEqual([]);
+  });
+});

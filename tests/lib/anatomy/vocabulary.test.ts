@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { namesOf, readVocabulary, tablesOf, vocabularyColumns } from "#lib/anatomy/vocabulary.ts";
+import {
+  nameColumns,
+  namesOf,
+  readVocabulary,
+  tablesOf,
+  vocabularyColumns,
+} from "#lib/anatomy/vocabulary.ts";
 
 const header = vocabularyColumns.join("\t");
 const file = (name: string, ...lines: string[]) => ({ name, text: [header, ...lines, ""].join("\n") });
@@ -94,6 +100,44 @@ describe("good files", () => {
       via: "region",
     });
   });
+});
+
+describe("names in a further language", () => {
+  const german = (...lines: string[]) => ({
+    name: "names-de.tsv",
+    text: [nameColumns.join("\t"), ...lines, ""].join("\n"),
+  });
+
+  test("stand in a file of their own and come behind the others", () => {
+    const { rows, problems } = readVocabulary([german(line("hand", "Hand", "Hände|Pfote")), ...good]);
+    expect(problems).toEqual([]);
+    expect(tablesOf(rows).names.filter(({ language }) => language === "de")).toEqual([
+      { structureId: "hand", language: "de", text: "Hand", kind: "preferred", searchKey: "hand" },
+      { structureId: "hand", language: "de", text: "Hände", kind: "synonym", searchKey: "hend" },
+      { structureId: "hand", language: "de", text: "Pfote", kind: "synonym", searchKey: "pfot" },
+    ]);
+  });
+
+  test.each([
+    [["toe", "Zeh", ""], '"toe" stands in no other file.'],
+    [["hand", "", "Hände"], "hand has no name here."],
+    [["hand", "…", ""], 'hand has a name without a letter: "…".'],
+    [["hand", "Hand"], "2 cells stand where 3 belong."],
+  ])("%j is reported", (cells, sentence) =>
+    expect(sentences(...good, german(line(...cells)))).toEqual([`names-de.tsv 2: ${sentence}`]),
+  );
+
+  test("one structure twice, and one name for two structures, are reported", () => {
+    const twice = [line("hand", "Hand", ""), line("hand", "Greifhand", ""), line("body", "hand", "")];
+    expect(sentences(...good, german(...twice))).toEqual([
+      "names-de.tsv 3: hand is named twice in this language.",
+      'names-de.tsv 4: body has the same name as hand: "hand".',
+    ]);
+  });
+
+  test.each(["names-xx.tsv", "names-en.tsv", "names-.tsv"])("%s is no language", (name) =>
+    expect(sentences(...good, { name, text: "id\tname\tsynonyms" })[0]).toMatch(/no further language/),
+  );
 });
 
 describe("what is reported, with file and line", () => {

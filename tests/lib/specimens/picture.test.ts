@@ -1,7 +1,7 @@
 /** Pictures on their way in: what is kept of them, and which are refused. */
 import sharp from "sharp";
 import { describe, expect, test } from "vitest";
-import { longestSidePx, readPicture } from "#lib/specimens/picture.ts";
+import { leastLongerSidePx, longestSidePx, readPicture } from "#lib/specimens/picture.ts";
 import { mostPictureBytes } from "#lib/specimens/schema.ts";
 
 const plain = (width: number, height: number, channels: 3 | 4 = 3) =>
@@ -37,7 +37,7 @@ describe("a picture that is taken", () => {
   });
 
   test("keeps nothing of the file beside the image", async () => {
-    const source = await plain(60, 40)
+    const source = await plain(600, 400)
       .withExif({
         IFD0: { Copyright: "somebody", Model: "a device" },
         IFD3: { GPSLatitude: "51/1 30/1 0/1" },
@@ -53,14 +53,14 @@ describe("a picture that is taken", () => {
   });
 
   test("is turned upright", async () => {
-    const lying = await plain(80, 40).jpeg().withMetadata({ orientation: 6 }).toBuffer();
+    const lying = await plain(400, 200).jpeg().withMetadata({ orientation: 6 }).toBuffer();
     const picture = await readPicture(lying);
-    expect([picture.widthPx, picture.heightPx]).toEqual([40, 80]);
+    expect([picture.widthPx, picture.heightPx]).toEqual([200, 400]);
   });
 
   test("stands on white where it was transparent", async () => {
     const clear = await sharp({
-      create: { width: 8, height: 8, channels: 4, background: { r: 0, g: 0, b: 0, alpha: 0 } },
+      create: { width: 240, height: 8, channels: 4, background: { r: 0, g: 0, b: 0, alpha: 0 } },
     })
       .png()
       .toBuffer();
@@ -92,6 +92,19 @@ describe("a picture that is refused", () => {
     "is of another kind: %s",
     async (format) => await refused(await plain(16, 16).toFormat(format).toBuffer(), "picture.unreadable"),
   );
+
+  test.each([
+    [1, 1],
+    [16, 16],
+    [leastLongerSidePx - 1, leastLongerSidePx - 1],
+  ])("has %d by %d pixels", async (width, height) => {
+    await refused(await plain(width, height).png().toBuffer(), "picture.too-small");
+  });
+
+  test("is measured by its longer side", async () => {
+    const narrow = await readPicture(await plain(40, leastLongerSidePx).png().toBuffer());
+    expect([narrow.widthPx, narrow.heightPx]).toEqual([40, leastLongerSidePx]);
+  });
 
   test("is larger than 15 MB", async () =>
     await refused(new Uint8Array(mostPictureBytes + 1), "picture.too-large"));

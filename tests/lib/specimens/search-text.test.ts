@@ -1,6 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { likenessText, searchPatterns, specimenSearchKey } from "#lib/specimens/search-text.ts";
+import {
+  likenessText,
+  meetsPatterns,
+  searchPatterns,
+  specimenSearchKey,
+} from "#lib/specimens/search-text.ts";
 
 const key = specimenSearchKey({
   accessionNumber: "AN 2019.0042",
@@ -53,6 +58,38 @@ describe("a specimen is not found by", () => {
         "vagus",
       ),
     ).toBe(false));
+});
+
+describe("whole words only", () => {
+  const meetsWhole = (text: string) => meetsPatterns(key, searchPatterns(text, "whole words"));
+
+  test.each(["oesophagus", "esophagus", "n. vagus", "AN 2019.0042", "0042", "nerve vagus"])(
+    "find by %j",
+    (text) => expect(meetsWhole(text)).toBe(true),
+  );
+  test.each(["oesoph", "004", "vagus trachea"])("do not find by %j", (text) =>
+    expect(meetsWhole(text)).toBe(false),
+  );
+});
+
+test("a line is compared as the database compares it", () => {
+  const text = fc.constantFrom(
+    "vagus",
+    "oesoph",
+    "x",
+    "0042",
+    "dept b 17",
+    "nerve oesophagus",
+    "trachea",
+    "vag n",
+  );
+  fc.assert(
+    fc.property(text, fc.constantFrom("beginnings", "whole words"), (typed, extent) => {
+      const lists = searchPatterns(typed, extent);
+      const byLike = lists.some((patterns) => patterns.every((pattern) => like(key, pattern)));
+      expect(meetsPatterns(key, lists)).toBe(byLike);
+    }),
+  );
 });
 
 test("a text without a word asks for nothing", () => {

@@ -1,8 +1,9 @@
 /** Holding, firming and giving back, one after the other. */
 import { beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { sentence } from "#app/_words/sentences.ts";
 import { setClock } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
-import { toDateText } from "#lib/platform/dates.ts";
+import { addDays, toDateText } from "#lib/platform/dates.ts";
 import type { Refusal } from "#lib/platform/refusal.ts";
 import {
   bookSpecimen,
@@ -63,6 +64,43 @@ async function aWholeWithParts() {
   return { whole, arm, hand };
 }
 
+describe("days of a loan that are taken", () => {
+  const refusedDays = async (specimen: Made, asked: { startsOn: string; endsOn: string }) => {
+    const { lineIds } = await aLoanOf([specimen], asked);
+    const busy = { startsOn: addDays(asked.startsOn, -14), endsOn: addDays(asked.endsOn, 14) };
+    return await refusalOf(hold([[specimen, lineIds[0] as string]], busy));
+  };
+
+  test("is refused with the first day on which it can be delivered, days for packing and checks kept", async () => {
+    const specimen = await aSpecimen();
+    await book(specimen);
+    const asked = { startsOn: "2027-04-05", endsOn: "2027-04-20" };
+    expect(await refusedDays(specimen, asked)).toMatchObject({
+      reason: "booking.taken",
+      parameters: { freeFrom: "2027-04-01", deliverFrom: "2027-04-15", wayOut: "booking.deliver-from" },
+    });
+    // What follows too early for all days of the loan puts it off until behind that.
+    await book(specimen, { startsOn: "2027-05-10", endsOn: "2027-05-20" });
+    expect(await refusedDays(specimen, asked)).toMatchObject({ parameters: { deliverFrom: "2027-06-03" } });
+    const later = await aLoanOf([specimen], { startsOn: "2027-06-03", endsOn: "2027-06-18" });
+    const days = { startsOn: "2027-05-20", endsOn: "2027-07-02" };
+    expect(await refusalOf(hold([[specimen, later.lineIds[0] as string]], days))).toBeNull();
+  });
+
+  test("is refused in a sentence that names that day", async () => {
+    const specimen = await aSpecimen();
+    await book(specimen);
+    const refused = await refusedDays(specimen, { startsOn: "2027-04-05", endsOn: "2027-04-20" });
+    expect(sentence(refused?.reason ?? "", refused?.parameters)).toBe(
+      `${specimen.accessionNumber} is promised on some of these days. With its days for packing, travel and checks it can be delivered from 15 April 2027 on, for as long as you asked.`,
+    );
+    const house = await refusalOf(book(specimen));
+    expect(sentence(house?.reason ?? "", house?.parameters)).toBe(
+      `${specimen.accessionNumber} is promised on some of these days. It is free again from 1 April 2027.`,
+    );
+  });
+});
+
 describe("a booking for the house", () => {
   test("is refused on days that are taken, with the day from which the wanted days fit", async () => {
     const specimen = await aSpecimen();
@@ -72,7 +110,7 @@ describe("a booking for the house", () => {
     expect(await refusalOf(book(specimen, { startsOn: "2027-03-31", endsOn: "2027-04-02" }))).toEqual({
       kind: "conflict",
       reason: "booking.taken",
-      parameters: { accessionNumber, freeFrom: "2027-04-01" },
+      parameters: { accessionNumber, freeFrom: "2027-04-01", wayOut: "booking.free-from" },
     });
     expect(await refusalOf(book(specimen, { startsOn: "2027-03-20", endsOn: "2027-03-30" }))).toMatchObject({
       parameters: { accessionNumber, freeFrom: "2027-04-20" },

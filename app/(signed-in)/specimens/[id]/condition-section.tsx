@@ -1,5 +1,7 @@
 /** The checks of the specimen: the last one in full, the earlier ones as a list to open. */
 import Link from "next/link";
+import { CheckChanges } from "#app/_parts/check-changes.tsx";
+import { checkMarks } from "#app/_parts/check-material.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
@@ -8,6 +10,7 @@ import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { SpecimenPlate } from "#app/_parts/specimen-plate.tsx";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
 import { conditionLabels } from "#app/_words/en/condition-labels.ts";
+import { checkBeside } from "#lib/condition/beside.ts";
 import { compareChecks } from "#lib/condition/comparison.ts";
 import { gradeWords } from "#lib/condition/grade.ts";
 import type { CheckSheet } from "#lib/condition/queries.ts";
@@ -30,7 +33,7 @@ export function ConditionSection({
   specimen: SpecimenSheet;
   checks: readonly CheckSheet[];
 }) {
-  const [last, before] = checks;
+  const [last, ...earlier] = checks;
   const record = mayDo(viewer, "recordCheck") && (
     <Link className="act outline no-print" href={`/specimens/${specimen.id}/check`}>
       {words.recordCheck}
@@ -42,12 +45,8 @@ export function ConditionSection({
         <EmptyState action={record}>{words.noCheck}</EmptyState>
       </Section>
     );
-  const marks = last.findings.flatMap((finding, index) =>
-    finding.picturePoint && finding.severity !== "none"
-      ? [{ number: index + 1, ...finding.picturePoint }]
-      : [],
-  );
-  const comparison = before ? compareChecks(before, last) : null;
+  const beside = checkBeside(last, earlier);
+  const comparison = beside && compareChecks(beside, last);
   return (
     <Section
       id="condition"
@@ -63,7 +62,7 @@ export function ConditionSection({
           </MarginNote>
           {comparison && (
             <MarginNote
-              title={conditionLabels.sinceBefore}
+              title={`${conditionLabels.sinceCheck(beside.checkedOn)}:`}
               outcome={comparison.needsReview ? "attend" : undefined}
             >
               {conditionLabels.totals(comparison.totals)}
@@ -73,7 +72,11 @@ export function ConditionSection({
       }
     >
       <div className="side-by-side">
-        <SpecimenPlate specimen={specimen} marks={marks} caption={conditionLabels.marksOf(last.checkedOn)} />
+        <SpecimenPlate
+          specimen={specimen}
+          marks={checkMarks(last.findings)}
+          caption={conditionLabels.marksOf(last.checkedOn)}
+        />
         <Facts
           facts={[
             [words.lastCheck, <DateText key="on" date={last.checkedOn} />],
@@ -81,7 +84,7 @@ export function ConditionSection({
             [
               words.checkedBy,
               last.witness
-                ? `${last.checkedBy}; ${conditionLabels.witness} ${last.witness}`
+                ? `${last.checkedBy}; ${conditionLabels.witnessedBy} ${last.witness}`
                 : `${last.checkedBy}; ${conditionLabels.oneSignature}`,
             ],
             [words.fit, fitWords(last)],
@@ -89,12 +92,23 @@ export function ConditionSection({
         />
       </div>
       <FindingsTable findings={last.findings} />
+      {comparison && (
+        <CheckChanges comparison={comparison} caption={conditionLabels.sinceCheck(beside.checkedOn)} />
+      )}
       <DataTable
         caption={conditionLabels.allChecks}
         rows={checks}
         rowKey={(check) => check.id}
         columns={[
-          { key: "on", label: words.checkedOn, cell: (check) => <DateText date={check.checkedOn} /> },
+          {
+            key: "on",
+            label: words.checkedOn,
+            cell: (check) => (
+              <Link href={`/specimens/${specimen.id}/check/${check.id}`}>
+                <DateText date={check.checkedOn} />
+              </Link>
+            ),
+          },
           { key: "occasion", label: words.occasion, cell: (check) => occasionNames[check.occasion] },
           { key: "by", label: words.checkedBy, cell: (check) => check.checkedBy },
           { key: "grade", label: words.grade, cell: (check) => `${check.grade}, ${gradeWords[check.grade]}` },

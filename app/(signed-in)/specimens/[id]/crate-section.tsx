@@ -19,7 +19,7 @@ export async function CrateSection({ specimenId, viewer }: { specimenId: string;
   return (
     <Section id="crate" title={words.crate} margin={<CrateWorkings margin={preview.margin} />}>
       <Facts facts={[[crateWords.carrier, crateWords.carriers[preview.carrierClass]]]} />
-      <CrateFacts plan={preview.plan.output} />
+      <CrateFacts plan={preview.plan.output} hasVenue={false} />
       <MarginNote title={crateWords.untested} />
     </Section>
   );

@@ -11,6 +11,7 @@ import { PictureForm, StepForm } from "#app/(signed-in)/specimens/[id]/record-fo
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import type { SpecimenSheet } from "#lib/specimens/queries.ts";
+import { sizeWithThickness } from "#lib/specimens/sheet-size.ts";
 
 const joined = (parts: readonly (string | null | undefined | false)[]): ReactNode =>
   parts.filter(Boolean).join(", ") || <Unknown />;
@@ -62,7 +63,10 @@ export function RecordSection({ viewer, specimen }: { viewer: Viewer; specimen: 
             ],
             [words.side, specimen.side],
             specimen.pose !== "" && [words.pose, specimen.pose],
-            [words.size, <SizeText key="size" size={specimen.size} />],
+            [
+              words.size,
+              <SizeText key="size" size={sizeWithThickness(specimen.size, series?.thicknessMm ?? null)} />,
+            ],
             [words.mountedSize, <SizeText key="mounted" size={specimen.mountedSize} />],
             [
               words.mass,

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { ActForm } from "#app/_parts/act-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
-import { Period } from "#app/_parts/figures.tsx";
+import { DateText, Period } from "#app/_parts/figures.tsx";
 import { Moment } from "#app/_parts/moment.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { type Period as Days, Strip } from "#app/_parts/strip.tsx";
@@ -77,6 +77,16 @@ async function MoveByHand({ viewer, whereabouts }: { viewer: Viewer; whereabouts
   );
 }
 
+/** A hand-over of which the day alone is known stands at its midnight. */
+function HandedOver({ at }: { at: Date }) {
+  const day = toDateText(at);
+  return at.toISOString().endsWith("T00:00:00.000Z") ? (
+    <DateText date={day} />
+  ) : (
+    <Moment at={at.toISOString()} />
+  );
+}
+
 export function WhereaboutsSection({ viewer, whereabouts }: { viewer: Viewer; whereabouts: Whereabouts }) {
   const { place, custody, inTheHouse, moves } = whereabouts;
   const mayMove = moves !== null && mayDo(viewer, "moveSpecimen");
@@ -119,7 +129,7 @@ export function WhereaboutsSection({ viewer, whereabouts }: { viewer: Viewer; wh
           rows={[...custody.chain].reverse()}
           rowKey={(row) => String(row.sequence)}
           columns={[
-            { key: "at", label: words.when, cell: (row) => <Moment at={row.handedOverAt.toISOString()} /> },
+            { key: "at", label: words.when, cell: (row) => <HandedOver at={row.handedOverAt} /> },
             { key: "to", label: words.hasNow, cell: (row) => row.toParty },
             {
               key: "by",

@@ -1,19 +1,19 @@
-/** `GET /api/v1/specimens` searches the catalogue; `POST` records a specimen. */
+/**
+ * `GET /api/v1/specimens` searches the catalogue; `POST` records a specimen. Days that are looked for are
+ * free with the days that a request adds around them, as on the pages.
+ */
 import { idempotencyKey, readBody, runOperation } from "#app/_server/api.ts";
+import { loanDaysAround } from "#app/(signed-in)/specimens/days-around.ts";
 import { recordSpecimen } from "#lib/specimens/commands/record-specimen.ts";
-import { listSpecimens } from "#lib/specimens/queries.ts";
+import { listSpecimens } from "#lib/specimens/queries/list-specimens.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
+import { readSearchQuery } from "#lib/specimens/search-query.ts";
 
 export async function GET(request: Request): Promise<Response> {
-  const { after, before, size, ...filter } = Object.fromEntries(new URL(request.url).searchParams);
-  const page = {
-    ...(after ? { after } : {}),
-    ...(before ? { before } : {}),
-    ...(size ? { size: Number(size) } : {}),
-  };
-  return await runOperation((viewer) =>
-    listSpecimens(viewer, filter as Parameters<typeof listSpecimens>[1], page),
-  );
+  return await runOperation(async (viewer) => {
+    const { filter, page } = readSearchQuery(new URL(request.url).searchParams);
+    return await listSpecimens(viewer, { ...filter, around: loanDaysAround() }, page);
+  });
 }
 
 export async function POST(request: Request): Promise<Response> {

@@ -21,7 +21,7 @@ beforeAll(async () => {
 
 describe("a picture", () => {
   const red = async () =>
-    await sharp({ create: { width: 20, height: 10, channels: 3, background: "red" } })
+    await sharp({ create: { width: 400, height: 200, channels: 3, background: "red" } })
       .png()
       .toBuffer();
 
@@ -29,7 +29,7 @@ describe("a picture", () => {
     const { id: specimenId } = await aRecorded();
     const first = await addPicture(curator, { specimenId, content: await red() });
     const second = await addPicture(curator, { specimenId, content: await red() });
-    expect(first).toMatchObject({ widthPx: 20, heightPx: 10 });
+    expect(first).toMatchObject({ widthPx: 400, heightPx: 200 });
     expect((await getSpecimen(curator, specimenId)).picture?.id).toBe(second.id);
     expect(await database().storedFile.count({ where: { id: { in: [first.id, second.id] } } })).toBe(2);
     const picture = await getPicture(curator, specimenId);

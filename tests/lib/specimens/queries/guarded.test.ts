@@ -7,7 +7,8 @@ import { toDate } from "#lib/platform/dates.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { addPicture } from "#lib/specimens/commands/add-picture.ts";
 import { recordPreparationStep } from "#lib/specimens/commands/record-preparation-step.ts";
-import { getPicture, getSpecimen, listSpecimens, specimenFactsOf } from "#lib/specimens/queries.ts";
+import { listSpecimens } from "#lib/specimens/queries/list-specimens.ts";
+import { getPicture, getSpecimen, specimenFactsOf } from "#lib/specimens/queries.ts";
 import { aCentre, aViewer, inWork, type Made } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aRecorded, aShown } from "#tests/support/specimen-records.ts";
@@ -157,7 +158,7 @@ describe("pictures of the dead", () => {
   const borrower = aViewer("borrower registrar", institution);
   const withPicture = async (said: Parameters<typeof aRecorded>[0] = {}) => {
     const specimen = await aRecorded(said);
-    const content = await sharp({ create: { width: 20, height: 10, channels: 3, background: "red" } })
+    const content = await sharp({ create: { width: 400, height: 200, channels: 3, background: "red" } })
       .png()
       .toBuffer();
     await addPicture(programViewer, { specimenId: specimen.id, content });

@@ -4,8 +4,8 @@
 import { revalidatePath } from "next/cache";
 import type { FormState } from "#app/_parts/form-state.ts";
 import { runAction } from "#app/_server/action.ts";
-import { recordCheck } from "#lib/condition/commands.ts";
 import type { CheckRecord } from "#lib/condition/recording.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 
 export async function saveCheck(back: string, values: CheckRecord): Promise<FormState> {
   return await runAction(async (viewer) => {

@@ -2,6 +2,7 @@
 import type { Metadata } from "next";
 import { CheckForm } from "#app/_parts/check-form.tsx";
 import { checkMaterial } from "#app/_parts/check-material.tsx";
+import { offerOccasions } from "#app/_parts/check-occasions.ts";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
@@ -29,7 +30,7 @@ export default async function CheckPage({ params }: { params: Promise<{ id: stri
         {...checkMaterial(specimen, last)}
         specimenId={id}
         loanId={null}
-        occasions={["periodic", "incident"]}
+        occasions={offerOccasions(["periodic", "incident"], specimen, last?.checkedOn ?? null)}
         today={today()}
         who={viewer.name}
         save={saveCheck}

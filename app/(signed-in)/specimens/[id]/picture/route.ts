@@ -1,13 +1,11 @@
 /** The picture of a specimen, as the safe type it was re-encoded to. */
-import { refusalResponse } from "#app/_server/refusals.ts";
+import { fileRefusal } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
+import { placeWords } from "#app/_words/en/places.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 import { getPicture } from "#lib/specimens/queries.ts";
 
-export async function GET(
-  _request: Request,
-  context: { params: Promise<{ id: string }> },
-): Promise<Response> {
+export async function GET(request: Request, context: { params: Promise<{ id: string }> }): Promise<Response> {
   try {
     const viewer = await currentViewer();
     if (!viewer) throw new Refusal("unauthenticated", "permission.sign-in");
@@ -20,7 +18,8 @@ export async function GET(
       },
     });
   } catch (error) {
-    if (error instanceof Refusal) return refusalResponse(error);
+    if (error instanceof Refusal)
+      return fileRefusal(request, error, { address: "/specimens", label: placeWords.specimens });
     throw error;
   }
 }
