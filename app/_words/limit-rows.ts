@@ -1,6 +1,6 @@
-/** Limits as rows to read: quantity, aim, where to attend, where it bars, on what ground. */
+/** Limits as rows to read: quantity, aim, where to attend, where it bars; and the sources, each once with what rests on it. */
 import { formatNumber } from "#app/_words/format.ts";
-import type { Band, CommonLimits, Ground, Limits } from "#lib/environment/schema.ts";
+import { type Band, type CommonLimits, type Limits, limitQuantities } from "#lib/environment/schema.ts";
 
 export type LimitRow = {
   key: keyof CommonLimits;
@@ -8,22 +8,12 @@ export type LimitRow = {
   target: string;
   attend: string;
   bar: string;
-  ground: string;
 };
 
 const degrees = (band: Band | null) =>
   band ? `${formatNumber(band.low)} to ${formatNumber(band.high)} °C` : "no common range";
 const percents = (band: Band | null) =>
   band ? `${formatNumber(band.low * 100)} to ${formatNumber(band.high * 100)} %` : "no common range";
-
-function groundOf(limits: CommonLimits | Limits, quantity: keyof CommonLimits): string {
-  const { ground } = limits[quantity] as { ground?: readonly Ground[] };
-  return (
-    ground
-      ?.map(({ title, where, standing }) => `${title}${where && `, ${where}`} (${standing})`)
-      .join("; ") ?? ""
-  );
-}
 
 export function limitRows(limits: CommonLimits | Limits): LimitRow[] {
   const { temperatureC, transitTemperatureC, humidity, temperatureChange24hK, humidityChange24h } = limits;
@@ -40,7 +30,6 @@ export function limitRows(limits: CommonLimits | Limits): LimitRow[] {
     target,
     attend,
     bar,
-    ground: groundOf(limits, quantity),
   });
   return [
     row(
@@ -89,4 +78,22 @@ export function limitRows(limits: CommonLimits | Limits): LimitRow[] {
       `${formatNumber(shockG.alarm)} g`,
     ),
   ];
+}
+
+export type LimitGround = { key: string; source: string; standing: string; quantities: string };
+
+/** Every source of the limits of one specimen, once, with the quantities that rest on it. */
+export function limitGrounds(limits: Limits): LimitGround[] {
+  const nameOf = new Map(limitRows(limits).map(({ key, quantity }) => [key, quantity]));
+  const grounds = new Map<string, LimitGround>();
+  for (const quantity of limitQuantities) {
+    const name = nameOf.get(quantity) ?? quantity;
+    for (const { id, title, where, standing } of limits[quantity].ground) {
+      const key = `${id} ${where}`;
+      const known = grounds.get(key);
+      const quantities = known ? `${known.quantities}; ${name.toLowerCase()}` : name;
+      grounds.set(key, { key, source: where === "" ? title : `${title}, ${where}`, standing, quantities });
+    }
+  }
+  return [...grounds.values()];
 }

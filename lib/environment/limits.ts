@@ -2,10 +2,12 @@
  * The limits of each preparation, as data. They are this program's defaults: a
  * centre may set its own, and every figure names what it rests on. Where a
  * source gives less than the figure needs (the width of a warning band, for
- * instance), the default is common practice and the ground says so.
- * Shock alarms follow the fragility a crate is designed for; warnings stand at 60 % of it.
+ * instance), the default is common practice and the ground says so. Shock follows the
+ * class of a specimen and not its preparation alone: its figures stand in shock.ts.
  */
 import type { Band, ColourTrait, Ground, Limits, PreparationCode } from "#lib/environment/schema.ts";
+import { shockLimits } from "#lib/environment/shock.ts";
+import type { FragilityClassName } from "#lib/specimens/classes.ts";
 import { cite } from "#lib/workings/sources.ts";
 
 type Pair = readonly [low: number, high: number];
@@ -18,7 +20,10 @@ const epoxyYellowing = cite("epoxy-discolouration", "yellowing of epoxy sheets")
 const polyesterLight = cite("polyester-cure", "cure goes on in ultraviolet and sunlight");
 const dampEster = cite("ester-hydrolysis");
 const plastics = cite("plastics-manual", "RH below 50 %; 30 lx with 1 500 µW/m², that is 50 µW/lm");
-const blocks = cite("resin-blocks-2021", "yellowing, cracking, loss of transparency");
+const blocks = cite(
+  "resin-blocks-2021",
+  "blocks of the same resin: yellowing, cracking, loss of transparency",
+);
 const fluidWarmth = cite("fluid-temperature", "about 18 °C, never below 15 °C");
 const fluidDark = cite("fluid-storage", "protect from visible light and ultraviolet");
 const boneDryness = cite("bone-humidity", "low and changing humidity cracks bone, teeth more");
@@ -38,7 +43,7 @@ function nested(target: Pair, warn: Pair, alarm: Pair, ...ground: Ground[]): Lim
   return { target: band(target), warn: band(warn), alarm: band(alarm), ground: [...ground, custom] };
 }
 
-function rising(warn: number, alarm: number, ...ground: Ground[]): Limits["shockG"] {
+function rising(warn: number, alarm: number, ...ground: Ground[]): Limits["humidityChange24h"] {
   return { warn, alarm, ground: [...ground, custom] };
 }
 
@@ -54,7 +59,7 @@ function ultraviolet(target: number, alarm: number, ...ground: Ground[]): Limits
 }
 
 /** On the road the alarm band of the store holds, unless a preparation bears more. */
-type Row = Omit<Limits, "preparation" | "transitTemperatureC"> & {
+type Row = Omit<Limits, "preparation" | "transitTemperatureC" | "shockG"> & {
   transitTemperatureC?: Limits["transitTemperatureC"];
 };
 
@@ -74,8 +79,7 @@ const polyester: Row = {
   humidityChange24h: rising(0.1, 0.2),
   temperatureChange24hK: rising(4, 8),
   ...light(50, 150_000, cieMedium, polyesterLight),
-  uvMicrowattPerLumen: ultraviolet(10, 50, plastics, polyesterLight),
-  shockG: rising(30, 50),
+  uvMicrowattPerLumen: ultraviolet(10, 50, plastics, polyesterLight, blocks),
 };
 
 const jar = {
@@ -84,12 +88,11 @@ const jar = {
   temperatureChange24hK: rising(3, 6),
   ...light(50, 150_000, cieMedium, fluidDark),
   uvMicrowattPerLumen: ultraviolet(10, 75, uvCeiling, fluidDark),
-  shockG: rising(18, 30),
 };
 
 const table: Readonly<Record<PreparationCode, Row>> = {
-  "silicone-body": { ...silicone, shockG: rising(24, 40) },
-  "silicone-organ": { ...silicone, shockG: rising(36, 60) },
+  "silicone-body": silicone,
+  "silicone-organ": silicone,
   "epoxy-sheet": {
     temperatureC: nested([16, 20], [15, 23], [5, 28], epoxyHeat, epoxyYellowing),
     transitTemperatureC: { alarm: { low: 5, high: 35 }, ground: [epoxyHeat, custom] },
@@ -98,14 +101,8 @@ const table: Readonly<Record<PreparationCode, Row>> = {
     temperatureChange24hK: rising(4, 8),
     ...light(100, 150_000, cieMedium, custom),
     uvMicrowattPerLumen: ultraviolet(10, 50, plastics, epoxyYellowing),
-    shockG: rising(30, 50),
   },
   "polyester-sheet": polyester,
-  "resin-block": {
-    ...polyester,
-    ...light(50, 150_000, cieMedium, blocks),
-    uvMicrowattPerLumen: ultraviolet(10, 50, plastics, blocks),
-  },
   "alcohol-jar": { ...jar, temperatureC: nested([17, 18], [16, 20], [15, 23], fluidWarmth) },
   "aqueous-jar": { ...jar, temperatureC: nested([17, 20], [16, 22], [15, 25], fluidWarmth) },
   "corrosion-cast": {
@@ -115,7 +112,6 @@ const table: Readonly<Record<PreparationCode, Row>> = {
     temperatureChange24hK: rising(5, 10),
     ...light(150, 600_000, custom),
     uvMicrowattPerLumen: ultraviolet(10, 75, uvCeiling),
-    shockG: rising(12, 20),
   },
   bone: {
     temperatureC: nested([16, 20], [15, 22], [10, 25], boneRoom),
@@ -124,7 +120,6 @@ const table: Readonly<Record<PreparationCode, Row>> = {
     temperatureChange24hK: rising(4, 8),
     ...light(200, 600_000, cieLow),
     uvMicrowattPerLumen: ultraviolet(75, 75, uvCeiling),
-    shockG: rising(15, 25),
   },
   teeth: {
     temperatureC: nested([16, 20], [15, 22], [10, 25], boneRoom),
@@ -133,7 +128,6 @@ const table: Readonly<Record<PreparationCode, Row>> = {
     temperatureChange24hK: rising(3, 6),
     ...light(200, 600_000, cieLow),
     uvMicrowattPerLumen: ultraviolet(75, 75, uvCeiling),
-    shockG: rising(18, 30),
   },
   slide: {
     temperatureC: nested([15, 20], [12, 22], [5, 25]),
@@ -142,7 +136,6 @@ const table: Readonly<Record<PreparationCode, Row>> = {
     temperatureChange24hK: rising(4, 8),
     ...light(50, 15_000, cieHigh, custom),
     uvMicrowattPerLumen: ultraviolet(10, 50),
-    shockG: rising(24, 40),
   },
   wax: {
     temperatureC: nested([16, 20], [15, 22], [12, 25], wax),
@@ -151,7 +144,6 @@ const table: Readonly<Record<PreparationCode, Row>> = {
     temperatureChange24hK: rising(2, 4),
     ...light(50, 150_000, wax, cieMedium),
     uvMicrowattPerLumen: ultraviolet(10, 75, uvCeiling),
-    shockG: rising(12, 20),
   },
   dry: {
     temperatureC: nested([16, 20], [14, 22], [5, 25]),
@@ -160,7 +152,6 @@ const table: Readonly<Record<PreparationCode, Row>> = {
     temperatureChange24hK: rising(4, 8),
     ...light(50, 50_000, custom),
     uvMicrowattPerLumen: ultraviolet(10, 75, uvCeiling),
-    shockG: rising(15, 25),
   },
 };
 
@@ -169,15 +160,36 @@ const narrowerLight: Readonly<Record<ColourTrait, { maxLx: number; lxHours: numb
   "colour-preserved": { maxLx: 50, lxHours: 15_000, ground: [cieHigh, custom] },
 };
 
+/** What a specimen of a preparation usually is, where nothing else is known of it. */
+const usualClass: Readonly<Record<PreparationCode, FragilityClassName>> = {
+  "silicone-body": "whole-body",
+  "silicone-organ": "compact-organ",
+  "epoxy-sheet": "sheet",
+  "polyester-sheet": "sheet",
+  "alcohol-jar": "jar",
+  "aqueous-jar": "jar",
+  "corrosion-cast": "corrosion-cast",
+  bone: "articulated-skeleton",
+  teeth: "teeth-or-thin-bone",
+  slide: "slide",
+  wax: "corrosion-cast",
+  dry: "dry-tissue",
+};
+
 /**
  * The default limits of a preparation. A trait of colour only ever narrows the light.
  * The result is a new object each time; changing it changes nothing else.
  */
-export function limitsFor(code: PreparationCode, traits: readonly ColourTrait[] = []): Limits {
+export function limitsFor(
+  code: PreparationCode,
+  traits: readonly ColourTrait[] = [],
+  fragilityClass: FragilityClassName = usualClass[code],
+): Limits {
   const row = structuredClone(table[code]);
   const limits: Limits = {
     preparation: code,
     ...row,
+    shockG: shockLimits(fragilityClass),
     transitTemperatureC: row.transitTemperatureC ?? {
       alarm: { ...row.temperatureC.alarm },
       ground: [...row.temperatureC.ground],
@@ -191,6 +203,9 @@ export function limitsFor(code: PreparationCode, traits: readonly ColourTrait[] 
   }
   return limits;
 }
+
+const dryAirCracksBone = "Dry air and quick change of humidity crack bone.";
+const fatMovesInWarmth = "Warmth moves fat to the surface.";
 
 const cautions: Readonly<Record<PreparationCode, readonly string[]>> = {
   "silicone-body": [
@@ -212,11 +227,8 @@ const cautions: Readonly<Record<PreparationCode, readonly string[]>> = {
   "polyester-sheet": [
     "On a lit panel, measure the light of the panel at the sheet.",
     "Daylight and ultraviolet continue the cure and yellow the resin.",
+    "Sudden warmth or cold cracks the resin.",
     "Keep from damp.",
-  ],
-  "resin-block": [
-    "Blocks crack and lose clearness under sudden warmth or cold.",
-    "Daylight and ultraviolet yellow the resin.",
   ],
   "alcohol-jar": [
     "Below 15 °C the fluid may separate and gaskets may leak; warmth draws out fat and raises the loss of fluid.",
@@ -233,8 +245,12 @@ const cautions: Readonly<Record<PreparationCode, readonly string[]>> = {
     "Fine branches break at a touch: impact and dust matter more than climate.",
     "A dyed resin needs the stricter light limit.",
   ],
-  bone: ["Dry air and quick change of humidity crack bone.", "Warmth moves fat to the surface."],
-  teeth: ["Teeth crack sooner than bone when the air is dry or changes quickly."],
+  bone: [dryAirCracksBone, fatMovesInWarmth],
+  teeth: [
+    "Teeth crack sooner than bone when the air is dry or changes quickly: these limits are theirs.",
+    dryAirCracksBone,
+    fatMovesInWarmth,
+  ],
   slide: ["Stains fade: keep dark, cool and flat.", "Mounting media yellow and shrink with age."],
   wax: [
     "Wax softens from about 35 °C: never above 25 °C on show.",

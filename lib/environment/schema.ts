@@ -5,6 +5,7 @@
  * band, which lies inside its alarm band. Every figure carries its ground.
  */
 import { z } from "zod";
+import { Share } from "#lib/platform/share.ts";
 import { standings } from "#lib/workings/standing.ts";
 
 export const preparationCodes = [
@@ -12,7 +13,6 @@ export const preparationCodes = [
   "silicone-organ",
   "epoxy-sheet",
   "polyester-sheet",
-  "resin-block",
   "alcohol-jar",
   "aqueous-jar",
   "corrosion-cast",
@@ -30,14 +30,13 @@ export const preparationNames: Readonly<Record<PreparationCode, string>> = {
   "silicone-organ": "Silicone-impregnated organ",
   "epoxy-sheet": "Epoxy sheet",
   "polyester-sheet": "Polyester sheet",
-  "resin-block": "Specimen in a cast resin block",
   "alcohol-jar": "Jar with alcohol",
   "aqueous-jar": "Jar with formalin or another watery fluid",
   "corrosion-cast": "Corrosion cast",
   bone: "Skeleton or bone",
-  teeth: "Teeth, ivory, drilled or thin bone",
+  teeth: "Teeth, alone or in bone",
   slide: "Stained slide",
-  wax: "Wax model",
+  wax: "Model or moulage, taken for wax",
   dry: "Dried, varnished or freeze-dried, without polymer",
 };
 
@@ -65,11 +64,7 @@ function bandOf(quantity: z.ZodNumber) {
 }
 
 export const TemperatureC = z.number().min(-80).max(100).meta({ title: "Temperature", unit: "°C" });
-export const Humidity = z
-  .number()
-  .min(0)
-  .max(1)
-  .meta({ title: "Relative humidity", unit: "fraction of saturation" });
+export const Humidity = Share.meta({ title: "Relative humidity", unit: "fraction of saturation" });
 
 export type Band = { low: number; high: number };
 

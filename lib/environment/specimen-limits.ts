@@ -1,16 +1,26 @@
 /**
  * From a catalogue record to its limits. The catalogue says how a specimen was
- * prepared; this file says which row of limits that is. Where the record leaves
- * it open (a fluid of another kind, or none named) the stricter row is taken.
+ * prepared, what it shows and what is at risk on it; this file says which row of
+ * limits that is. Where the record leaves it open the stricter row is taken: a
+ * fluid of another kind, or none named; a cast that is not of resin, which is taken
+ * for wax; bone with teeth in it, whose limits lie within those of bone. Shock
+ * follows the class that the crate is designed for.
  */
 import { limitsFor } from "#lib/environment/limits.ts";
 import type { ColourTrait, Limits, PreparationCode } from "#lib/environment/schema.ts";
+import { type FragilityFacts, fragilityClassOf } from "#lib/specimens/classes.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
 
-export type PreparedSpecimen = Pick<SpecimenInput, "kind" | "preparation" | "fluidName" | "light">;
+export type PreparedSpecimen = FragilityFacts & Pick<SpecimenInput, "fluidName" | "light">;
 
 /** The row of limits that a specimen falls under. */
-export function preparationCodeOf({ kind, preparation, fluidName }: PreparedSpecimen): PreparationCode {
+export function preparationCodeOf({
+  kind,
+  preparation,
+  fluidName,
+  hasTeeth,
+}: Omit<PreparedSpecimen, "light" | "partsAtRisk">): PreparationCode {
+  const boneRow = hasTeeth ? "teeth" : "bone";
   switch (preparation) {
     case "silicone-impregnated":
       return kind === "whole body" || kind === "body region" ? "silicone-body" : "silicone-organ";
@@ -25,11 +35,12 @@ export function preparationCodeOf({ kind, preparation, fluidName }: PreparedSpec
     case "corrosion cast":
       return "corrosion-cast";
     case "mounted skeleton":
-      return "bone";
+      return boneRow;
     case "slide":
       return "slide";
     case "dry":
-      return kind === "skeleton or bone" ? "bone" : "dry";
+      if (kind === "cast") return "wax";
+      return kind === "skeleton or bone" ? boneRow : "dry";
   }
 }
 
@@ -40,5 +51,5 @@ function colourTraitsOf(specimen: PreparedSpecimen): ColourTrait[] {
 
 /** The default limits of a specimen as the catalogue describes it. */
 export function limitsOfSpecimen(specimen: PreparedSpecimen): Limits {
-  return limitsFor(preparationCodeOf(specimen), colourTraitsOf(specimen));
+  return limitsFor(preparationCodeOf(specimen), colourTraitsOf(specimen), fragilityClassOf(specimen));
 }

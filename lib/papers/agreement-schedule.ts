@@ -117,7 +117,7 @@ export function scheduleBlocks({ schedule: rows, cover }: AgreementTerms, words:
         { header: schedule.specimen, align: "left", width: { share: 1 } },
         right(schedule.length),
         right(schedule.width),
-        right(schedule.height),
+        decimal(schedule.height),
         decimal(schedule.mass),
         decimal(oneCurrency === null ? schedule.cost : fill(schedule.costIn, { currency: oneCurrency })),
         ...(hasCurrencyColumn

@@ -26,7 +26,12 @@ import {
   readFoams,
   tryCushion,
 } from "#lib/transport/cushion.ts";
-import { dropHeight, dropHeightMm, dropHeightsOfCarrierMm } from "#lib/transport/drop-height.ts";
+import {
+  dropHeight,
+  dropHeightMm,
+  dropHeightsOfCarrierMm,
+  type TooLight,
+} from "#lib/transport/drop-height.ts";
 import type { Foam } from "#lib/transport/foam.ts";
 import { fragility } from "#lib/transport/fragility.ts";
 import { crews, handling } from "#lib/transport/handling.ts";
@@ -44,12 +49,14 @@ import {
   OwnFoam,
   Passage,
   PeakG,
+  type PlanReason,
+  planReasons,
   SheetSupport,
   Sides,
 } from "#lib/transport/schema.ts";
 import { sheetSupport } from "#lib/transport/sheet-support.ts";
 import { volumetricMass } from "#lib/transport/volumetric-mass.ts";
-import { outcomes, strictestOutcome } from "#lib/workings/outcome.ts";
+import { type Outcome, outcomes, strictestOutcome } from "#lib/workings/outcome.ts";
 import { cite } from "#lib/workings/sources.ts";
 import { type Note, type Step, working } from "#lib/workings/working.ts";
 
@@ -86,13 +93,24 @@ export const CratePlanInput = z.object({
   carrierClass: CarrierClass,
   foam: FoamId.optional(),
   ownFoam: OwnFoam.optional(),
-  crew: z.enum(crews).default("men"),
+  crew: z.enum(crews).default("women"),
   passages: z.array(Passage).max(50).default([]),
 });
 export type CratePlanInput = z.output<typeof CratePlanInput>;
 
+const outcomeOfReason: Readonly<Record<PlanReason, Outcome>> = {
+  "no-cushion-holds": "bar",
+  "passage-bars": "bar",
+  "passage-to-attend": "attend",
+  "way-in-not-known": "attend",
+  "base-to-be-engineered": "attend",
+  "tips-unlashed": "attend",
+};
+
 export const CratePlan = z.object({
   outcome: z.enum(outcomes),
+  /** Every reason for an outcome that is not clear; a plan kept before reasons were told has none. */
+  reasons: z.array(z.enum(planReasons)).default([]),
   peakG: PeakG,
   /** Null for what is not a sheet. */
   sheetSupport: SheetSupport.nullable(),
@@ -184,14 +202,17 @@ function crateInput(input: CratePlanInput, trial: CushionTrial<LaidCase>): Crate
   };
 }
 
-/** The lowest drop height whose own crate is heavy enough for it. */
+/** The lowest drop height whose own crate is heavy enough for it, and the crates of lower ones that are not. */
 function settleDropHeight(input: CratePlanInput, kinds: readonly CrateKind[], limitG: number) {
   const foams = readFoams(input.ownFoam, input.foam);
+  const tooLight: TooLight[] = [];
   for (const fallMm of dropHeightsOfCarrierMm(input.carrierClass)) {
     const trial = firstThatHolds(eachTrial(input, kinds, foams, fallMm, limitG));
     if (trial === null) break;
     const { grossMassKg } = buildCrate(crateInput(input, trial));
-    if (dropHeightMm(input.carrierClass, grossMassKg) <= fallMm) return { fallMm, trial, grossMassKg };
+    if (dropHeightMm(input.carrierClass, grossMassKg) <= fallMm)
+      return { fallMm, trial, grossMassKg, tooLight };
+    tooLight.push({ dropHeightMm: fallMm, grossMassKg });
   }
   throw new RangeError("the highest drop of a table suits every mass");
 }
@@ -214,7 +235,7 @@ function layOut(input: CratePlanInput) {
   const sheet = sheetInput(input, born.peakG);
   const support =
     input.fragilityClass === "sheet" ? (sheet === null ? "full-face" : sheetSupport(sheet).support) : null;
-  const { fallMm, trial, grossMassKg } = settleDropHeight(
+  const { fallMm, trial, grossMassKg, tooLight } = settleDropHeight(
     input,
     kindsToTry(input, born, support),
     born.peakG,
@@ -246,8 +267,7 @@ function layOut(input: CratePlanInput) {
     sheetSupport: sheet,
     support,
     orientation,
-    fallMm,
-    dropHeight: { grossMassKg, carrierClass: input.carrierClass },
+    dropHeight: { grossMassKg, carrierClass: input.carrierClass, tooLight },
     choice: trial.load.choice,
     innerCase: innerCaseInput(input, trial.load.choice),
     cushion: {
@@ -298,8 +318,7 @@ export const cratePlan = working({
     if (inputs.sheetSupport !== null) sheetSupport.explain(inputs.sheetSupport).steps.forEach(repeat(note));
     const kind = note("kind of crate", inputs.choice.kind);
     note("orientation", inputs.orientation);
-    dropHeight.compute(inputs.dropHeight, note);
-    note("designed for a drop of", inputs.fallMm, "mm", "lowest drop that the crate is heavy enough for");
+    const fall = dropHeight.compute(inputs.dropHeight, note);
     const load = innerCase.compute(inputs.innerCase, note);
     const cushioned = cushion.compute(inputs.cushion, note);
     const built = crate.compute(inputs.crate, note);
@@ -317,19 +336,29 @@ export const cratePlan = working({
       input.jar === undefined
         ? null
         : note("absorbent", input.jar.fluidVolumeMl * ABSORBENT_SHARE, "ml", "1.1 × fluid");
-    const outcome = strictestOutcome([
-      route,
-      cushioned.holds ? "clear" : "bar",
-      built.wall.engineeredBase || !built.standsUnlashedOnRoad ? "attend" : "clear",
-    ]);
-    note("outcome", outcome);
+    const applies: Readonly<Record<PlanReason, boolean>> = {
+      "no-cushion-holds": !cushioned.holds,
+      "passage-bars": route === "bar",
+      "passage-to-attend": passed.some((one) => one.outcome === "attend"),
+      "way-in-not-known": passed.length === 0,
+      "base-to-be-engineered": built.wall.engineeredBase,
+      "tips-unlashed": !built.standsUnlashedOnRoad,
+    };
+    const reasons = planReasons.filter((reason) => applies[reason]);
+    const outcome = note(
+      "outcome",
+      strictestOutcome(["clear", ...reasons.map((reason) => outcomeOfReason[reason])]),
+      "",
+      reasons.join(", "),
+    );
     return {
       outcome,
+      reasons,
       peakG,
       sheetSupport: inputs.support,
       kind,
       orientation: inputs.orientation,
-      dropHeightMm: inputs.fallMm,
+      dropHeightMm: fall.dropHeightMm,
       innerCase: load,
       innerCaseWallMm: kind === "single-case" ? null : inputs.choice.wallMm,
       cushion: cushioned,

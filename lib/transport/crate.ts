@@ -186,6 +186,7 @@ export const Crate = z.object({
   outer: Sides,
   wall: Wall,
   partsKg: PartsKg,
+  /** To a tenth of a kilogram, as it is marked on the crate: every table is asked with the figure that is shown. */
   grossMassKg: z.number().meta({ title: "Gross mass", unit: "kg" }),
   /** 0 when nothing may stand on it. */
   lidLoadKn: z.number().meta({ title: "Load on the lid", unit: "kN" }),
@@ -234,7 +235,7 @@ export function buildCrate(input: CrateInput): Crate {
     cushion: (volumeM3(inner) - volumeM3(wrapped)) * input.foamDensityKgM3,
     hardware: wall.hardwareKg,
   };
-  const grossMassKg = Object.values(partsKg).reduce((sum, partKg) => sum + partKg, 0);
+  const sumKg = Object.values(partsKg).reduce((sum, partKg) => sum + partKg, 0);
 
   // Heights above the floor; plywood, cushion, side battens and hardware share the middle of the shell.
   const middleMm = wall.skidHeightMm + shell.heightMm / 2;
@@ -250,7 +251,7 @@ export function buildCrate(input: CrateInput): Crate {
       (partsKg.plywood + partsKg.cushion + partsKg.hardware + sideBattensKg) * middleMm +
       lidBattensKg * lidMm +
       (partsKg.skids * wall.skidHeightMm) / 2) /
-    grossMassKg;
+    sumKg;
   const baseWidthMm = Math.min(shell.lengthMm, shell.widthMm);
 
   return {
@@ -258,7 +259,7 @@ export function buildCrate(input: CrateInput): Crate {
     outer,
     wall,
     partsKg,
-    grossMassKg,
+    grossMassKg: Math.round(sumKg * 10) / 10,
     lidLoadKn: input.stackable ? (shell.lengthMm * shell.widthMm * LID_LOAD_KN_PER_M2) / 1e6 : 0,
     centreOfGravityHeightMm,
     baseWidthMm,
@@ -290,7 +291,7 @@ function noteCrate(crate: Crate, note: Note): void {
   note("mass of skids", partsKg.skids, "kg", "volume × 480 kg/m³");
   note("mass of cushion", partsKg.cushion, "kg", "inner less wrapped load, × density");
   note("mass of hardware", partsKg.hardware, "kg");
-  note("gross mass", crate.grossMassKg, "kg", "sum of the parts");
+  note("gross mass", crate.grossMassKg, "kg", "sum of the parts, to a tenth");
   note("load on the lid", crate.lidLoadKn, "kN", "10 kN/m² × lid; 0 when nothing may stand on it");
   note("in kilograms", (crate.lidLoadKn * 1000) / STANDARD_GRAVITY, "kg", "load / g");
   note("height of the centre of gravity", crate.centreOfGravityHeightMm, "mm", "Σ m z / Σ m");

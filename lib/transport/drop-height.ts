@@ -3,7 +3,9 @@
  * the less high it is lifted; the rougher the carrier, the higher. Which table
  * counts follows from the carrier: an escorted specialist is measured by ISTA 1A,
  * mixed hands by ISTA 2A, and where nobody watches (freight, parcels) by the
- * larger of ISTA 2A and the table of handling types. Never below 200 mm.
+ * larger of ISTA 2A and the table of handling types. Never below 200 mm. A crate that
+ * would be too light for the row of its own mass with the foam of that row is designed
+ * for a higher one, and the working says so.
  *
  * Invariants: never higher for a heavier crate, never lower for a rougher carrier.
  */
@@ -99,13 +101,21 @@ export function dropHeightMm(carrierClass: CarrierClass, grossMassKg: number): n
   return Math.max(LOWEST_DROP_MM, dropByTable[tableOfCarrier[carrierClass]](grossMassKg));
 }
 
+const TooLight = z.object({
+  dropHeightMm: DropHeightMm.meta({ title: "Designed for", unit: "mm" }),
+  grossMassKg: MassKg.meta({ title: "Gross mass of that crate", unit: "kg" }),
+});
+export type TooLight = z.infer<typeof TooLight>;
+
 export const dropHeight = working({
   id: "drop-height",
   title: "Drop height",
-  about: "The fall that the packed crate must be expected to take, from its gross mass and its carrier.",
+  about: "The fall that the packed crate is designed to take, from its gross mass and its carrier.",
   input: z.object({
     grossMassKg: MassKg.meta({ title: "Gross mass", unit: "kg" }),
     carrierClass: CarrierClass,
+    /** Crates with less foam, designed for less, that would not be heavy enough for what they are designed for. */
+    tooLight: z.array(TooLight).max(20).default([]),
   }),
   output: z.object({ dropHeightMm: DropHeightMm, table: z.enum(dropTables) }),
   sources: [
@@ -118,14 +128,30 @@ export const dropHeight = working({
     "A package under 15 kg may be thrown or dropped high: put small ones together to 15 to 30 kg.",
     "The worst event for an upright crate is toppling, which no drop height covers.",
   ],
-  compute({ grossMassKg, carrierClass }, note) {
+  compute({ grossMassKg, carrierClass, tooLight }, note) {
     const table = note("table", tableOfCarrier[carrierClass], "", `carrier: ${carrierClass}`);
     if (table === "larger-of-ista-2a-and-handling-type") {
       note("ISTA 2A", ista2aDropMm(grossMassKg), "mm", "row of the gross mass");
       note("handling type", handlingTypeDropMm(grossMassKg), "mm", "row of the gross mass");
     }
-    const height = dropHeightMm(carrierClass, grossMassKg);
-    note("drop height", height, "mm", `row of ${grossMassKg.toFixed(1)} kg, at least ${LOWEST_DROP_MM} mm`);
-    return { dropHeightMm: height, table };
+    const ofTableMm = dropHeightMm(carrierClass, grossMassKg);
+    const ofRow = `row of ${grossMassKg.toFixed(1)} kg, at least ${LOWEST_DROP_MM} mm`;
+    const refuted = tooLight.filter(
+      (one) =>
+        one.dropHeightMm >= ofTableMm && dropHeightMm(carrierClass, one.grossMassKg) > one.dropHeightMm,
+    );
+    if (refuted.length === 0) return { dropHeightMm: note("drop height", ofTableMm, "mm", ofRow), table };
+    note("drop height of the table", ofTableMm, "mm", ofRow);
+    for (const one of refuted)
+      note(
+        `a crate designed for ${one.dropHeightMm} mm`,
+        one.grossMassKg,
+        "kg",
+        `too light for it: has to take ${dropHeightMm(carrierClass, one.grossMassKg)} mm`,
+      );
+    const heightsMm = dropHeightsOfCarrierMm(carrierClass).filter((heightMm) => heightMm >= ofTableMm);
+    const heightMm = heightsMm.find((height) => refuted.every((one) => one.dropHeightMm !== height));
+    const formula = "lowest that its own crate is heavy enough for";
+    return { dropHeightMm: note("drop height", heightMm ?? Math.max(...heightsMm), "mm", formula), table };
   },
 });

@@ -1,28 +1,28 @@
 /**
- * How much shock a specimen bears, as the greatest acceleration in multiples of
- * gravity. No preserved anatomical specimen has a published value: these are
- * starting values by likeness to better known things, and the curator decides.
- * The table also says which classes always lie in an inner case, because a
- * cushion may never press on their free parts.
+ * How much shock the crate must keep from a specimen: what specimens of its class
+ * bear (lib/environment/shock.ts), which is also where a logger on the mount alarms,
+ * or the curator's own figure. This file adds which classes always lie in an inner
+ * case, because a cushion may never press on their free parts.
  */
 import { z } from "zod";
+import { shockBorne, shockSources } from "#lib/environment/shock.ts";
 import { FragilityClass, PeakG } from "#lib/transport/schema.ts";
 import { cite } from "#lib/workings/sources.ts";
 import { working } from "#lib/workings/working.ts";
 
-type Fragility = { peakG: number; innerCase: boolean; ground: string };
-
-/** Starting values, curator decides. */
-export const fragilityTable: Record<FragilityClass, Fragility> = {
-  "compact-organ": { peakG: 60, innerCase: false, ground: "elastic, without free parts" },
-  "organ-with-free-parts": { peakG: 40, innerCase: true, ground: "slender vessels and nerves" },
-  "whole-body": { peakG: 40, innerCase: false, ground: "slender parts; carried by its own frame" },
-  sheet: { peakG: 50, innerCase: true, ground: "resin held over its whole face" },
-  jar: { peakG: 30, innerCase: true, ground: "glass, seal, and the push of the fluid" },
-  "corrosion-cast": { peakG: 20, innerCase: true, ground: "brittle filigree" },
-  "articulated-skeleton": { peakG: 25, innerCase: true, ground: "wires and thin bone that swing" },
-  bone: { peakG: 45, innerCase: false, ground: "each bone in a cavity of its own" },
-  slide: { peakG: 60, innerCase: true, ground: "thin glass held on edge in a slide box" },
+/** Nothing presses on free parts, glass, filigree or thin bone; common practice, no source. */
+const liesInInnerCase: Readonly<Record<FragilityClass, boolean>> = {
+  "compact-organ": false,
+  "organ-with-free-parts": true,
+  "whole-body": false,
+  sheet: true,
+  jar: true,
+  "corrosion-cast": true,
+  "articulated-skeleton": true,
+  bone: false,
+  "teeth-or-thin-bone": true,
+  "dry-tissue": true,
+  slide: true,
 };
 
 export const fragility = working({
@@ -34,19 +34,15 @@ export const fragility = working({
     curatorPeakG: PeakG.optional().meta({ title: "The curator's own figure", unit: "G" }),
   }),
   output: z.object({ peakG: PeakG, innerCase: z.boolean(), ground: z.string() }),
-  sources: [
-    cite("practice", "starting values, curator decides"),
-    cite("panel-transport-1998", "30 to 40 G for panels"),
-    cite("cci-six-steps", "step 3, table 4: assembled skeletons"),
-  ],
+  sources: [...shockSources, cite("practice", "which classes lie in an inner case")],
   cautions: [
     "Starting values: the curator decides for each specimen.",
     "A real specimen, with its old cracks, is always more fragile than a sound one.",
   ],
   compute({ fragilityClass, curatorPeakG }, note) {
-    const entry = fragilityTable[fragilityClass];
-    const ground = curatorPeakG === undefined ? entry.ground : "the curator's own figure";
-    const peakG = note("greatest shock", curatorPeakG ?? entry.peakG, "G", ground);
-    return { peakG, innerCase: entry.innerCase, ground };
+    const usual = shockBorne[fragilityClass];
+    const ground = curatorPeakG === undefined ? usual.ground : "the curator's own figure";
+    const peakG = note("greatest shock", curatorPeakG ?? usual.peakG, "G", ground);
+    return { peakG, innerCase: liesInInnerCase[fragilityClass], ground };
   },
 });

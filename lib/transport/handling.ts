@@ -2,7 +2,8 @@
  * Who or what lifts the closed crate: one person, two persons, or a pallet truck,
  * by the filters of manual handling. They are filters, not limits: below them a
  * lift close to the body between knuckle and elbow is of low risk for most; other
- * countries set other figures.
+ * countries set other figures. The lower filter decides, because nobody knows yet who
+ * will lift; the higher stands beside it.
  */
 import { z } from "zod";
 import { MassKg, Sides } from "#lib/transport/schema.ts";
@@ -14,6 +15,10 @@ export type Crew = (typeof crews)[number];
 
 /** Knuckle to elbow, close to the body, kg (hse-l23). */
 export const onePersonFilterKg: Record<Crew, number> = { men: 25, women: 16 };
+const filterWords: Record<Crew, string> = {
+  men: "the higher filter, for men",
+  women: "the lower filter, for women: anyone who may lift",
+};
 /** A team lifts less than the sum of its members (hse-l23). */
 const shareOfTeam = { 2: 2 / 3, 3: 1 / 2 } as const;
 /** Beyond this one person no longer has both ends in hand; common practice, no source. */
@@ -53,7 +58,7 @@ export const handling = working({
   input: z.object({
     grossMassKg: MassKg.meta({ title: "Gross mass", unit: "kg" }),
     outer: Sides,
-    crew: z.enum(crews).default("men").meta({ title: "Filter for" }),
+    crew: z.enum(crews).default("women").meta({ title: "Filter for" }),
     topplesOntoTwo: z.boolean().default(false).meta({ title: "Tall on a narrow base" }),
     standsUnlashed: z.boolean().default(true).meta({ title: "Stands by itself on the road" }),
     keepUpright: z.boolean().default(false).meta({ title: "Upright only" }),
@@ -62,6 +67,14 @@ export const handling = working({
     mode: z.enum(handlingModes),
     onePersonFilterKg: z.number().meta({ title: "One person, up to", unit: "kg" }),
     twoPersonFilterKg: z.number().meta({ title: "Two persons, up to", unit: "kg" }),
+    onePersonHigherKg: z
+      .number()
+      .default(teamFilterKg("men", 1))
+      .meta({ title: "One person by the higher filter, up to", unit: "kg" }),
+    twoPersonHigherKg: z
+      .number()
+      .default(teamFilterKg("men", 2))
+      .meta({ title: "Two persons by the higher filter, up to", unit: "kg" }),
     cautions: z.array(z.enum(handlingCautions)),
   }),
   sources: [
@@ -70,12 +83,26 @@ export const handling = working({
     cite("practice", "longest crate for one person; marks"),
   ],
   cautions: [
-    "Filters for a good lift close to the body; arms out, stooping or turning they fall to a half and less.",
-    "They differ between countries and persons: local rules prevail.",
+    "Filters, not limits: for a good lift close to the body between knuckle and elbow, now and then; arms out, stooping or turning they fall to a half and less.",
+    "They differ between countries and persons: local rules prevail. Who is pregnant, unwell or not used to lifting lifts less.",
   ],
   compute({ grossMassKg, outer, crew, topplesOntoTwo, standsUnlashed, keepUpright }, note) {
-    const oneKg = note("one person", teamFilterKg(crew, 1), "kg", `knuckle to elbow, ${crew}`);
+    const oneKg = note("one person", teamFilterKg(crew, 1), "kg", `knuckle to elbow, ${filterWords[crew]}`);
     const twoKg = note("two persons", teamFilterKg(crew, 2), "kg", "two thirds of the sum");
+    const higherKg = {
+      onePersonHigherKg: note(
+        "one person by the higher filter",
+        teamFilterKg("men", 1),
+        "kg",
+        filterWords.men,
+      ),
+      twoPersonHigherKg: note(
+        "two persons by the higher filter",
+        teamFilterKg("men", 2),
+        "kg",
+        filterWords.men,
+      ),
+    };
     const longestMm = Math.max(outer.lengthMm, outer.widthMm, outer.heightMm);
     const alone = grossMassKg <= oneKg && longestMm <= ONE_PERSON_LONGEST_MM;
     const mode: HandlingMode = alone ? "one-person" : grossMassKg <= twoKg ? "two-persons" : "pallet-truck";
@@ -96,6 +123,7 @@ export const handling = working({
       mode,
       onePersonFilterKg: oneKg,
       twoPersonFilterKg: twoKg,
+      ...higherKg,
       cautions: handlingCautions.filter((caution) => applies[caution]),
     };
   },

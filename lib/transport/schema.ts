@@ -7,6 +7,7 @@
  * answer is then "attend".
  */
 import { z } from "zod";
+import { fragilityClassNames } from "#lib/specimens/classes.ts";
 
 /** Who carries it, from the gentlest to the roughest. */
 export const carrierClasses = [
@@ -19,18 +20,8 @@ export const carrierClasses = [
 export const CarrierClass = z.enum(carrierClasses).meta({ title: "Carrier" });
 export type CarrierClass = z.infer<typeof CarrierClass>;
 
-/** How a specimen answers to shock. */
-export const fragilityClasses = [
-  "compact-organ",
-  "organ-with-free-parts",
-  "whole-body",
-  "sheet",
-  "jar",
-  "corrosion-cast",
-  "articulated-skeleton",
-  "bone",
-  "slide",
-] as const;
+/** How a specimen answers to shock, in the words of the catalogue. */
+export const fragilityClasses = fragilityClassNames;
 export const FragilityClass = z.enum(fragilityClasses).meta({ title: "Fragility class" });
 export type FragilityClass = z.infer<typeof FragilityClass>;
 
@@ -48,6 +39,17 @@ export type CrateKind = z.infer<typeof CrateKind>;
 export const crateOrientations = ["this-side-up", "any-side"] as const;
 export const CrateOrientation = z.enum(crateOrientations).meta({ title: "Orientation" });
 export type CrateOrientation = z.infer<typeof CrateOrientation>;
+
+/** Why a plan is not clear. */
+export const planReasons = [
+  "no-cushion-holds",
+  "passage-bars",
+  "passage-to-attend",
+  "way-in-not-known",
+  "base-to-be-engineered",
+  "tips-unlashed",
+] as const;
+export type PlanReason = (typeof planReasons)[number];
 
 export const sheetSupports = ["full-face", "upright-in-slots"] as const;
 export const SheetSupport = z.enum(sheetSupports).meta({ title: "Support of the sheet" });

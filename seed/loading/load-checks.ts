@@ -1,12 +1,14 @@
 /**
  * Checks with their marks. A mark keeps its identity from check to check, so its
  * id follows from the specimen and the key of the mark. What a check does not
- * name is as it was; the examiner's answer follows from the check before.
+ * name is as it was; the examiner's answer follows from the check that stood
+ * beside: home from a loan, the one before it left. Checks of one specimen are
+ * told in the order of their days.
  */
 import { v5 } from "uuid";
-import { recordCheck } from "#lib/condition/commands.ts";
 import { compareChecks } from "#lib/condition/comparison.ts";
 import type { Finding, Occasion } from "#lib/condition/schema.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import type { World } from "#seed/loading/world.ts";
 import type { AccountKey } from "#seed/scenario/accounts.ts";
@@ -34,7 +36,16 @@ function findingOf(
   };
 }
 
-/** What the examiner says of each mark beside the check before. */
+/** The findings of the checks before specimens left, by loan and specimen. */
+const findingsOut = new WeakMap<World, Map<string, Finding[]>>();
+
+function outOf(world: World): Map<string, Finding[]> {
+  const known = findingsOut.get(world) ?? new Map<string, Finding[]>();
+  findingsOut.set(world, known);
+  return known;
+}
+
+/** What the examiner says of each mark beside an earlier check. */
 function answer(before: readonly Finding[] | undefined, now: readonly Finding[]): Finding[] {
   if (before === undefined) return [...now];
   const changes = new Map(
@@ -77,7 +88,10 @@ export async function recordCheckOf(world: World, story: CheckStory): Promise<vo
   const asBefore = (before ?? [])
     .filter(({ markId, severity }) => !namedIds.has(markId) && severity !== "none")
     .map(({ answer: _answer, ...finding }) => ({ ...finding, note: "" }));
-  const findings = answer(before, [...asBefore, ...named]);
+  const leaving = `${loanId} ${accessionNumber}`;
+  const beside = occasion === "home" ? (outOf(world).get(leaving) ?? before) : before;
+  const findings = answer(beside, [...asBefore, ...named]);
+  if (occasion === "out") outOf(world).set(leaving, findings);
   const viewer = world.as(by);
   await recordCheck(viewer, {
     specimenId: world.specimen(accessionNumber),

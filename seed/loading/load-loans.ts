@@ -100,13 +100,17 @@ export class LoanTale {
     }
   }
 
-  async planStage(direction: Direction, { carrier, vehicle, departs, arrives }: Carriage): Promise<void> {
+  async planStage(
+    direction: Direction,
+    { carrier, vehicle, through = [], departs, arrives }: Carriage,
+  ): Promise<void> {
     await planStage(this.as("registrar"), {
       loanId: this.id,
       direction,
       carrier,
       carrierEmail: "",
       vehicle,
+      through,
       departsOn: this.timeline.on(departs),
       arrivesOn: this.timeline.on(arrives),
     });

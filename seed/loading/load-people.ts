@@ -57,22 +57,26 @@ export function planPeople(timeline: Timeline, world: World): void {
     timeline.add(firstDay, "borrowers", async () => {
       world.borrowers.set(key, await keepInstitution(registrar(), { ...facts, id: null, verifiedOn: null }));
     });
-    for (const [venueKey, { reported, licences, ...venue }] of Object.entries(venues))
-      timeline.add(firstDay + 1, "venues", async () => {
-        const id = await keepVenue(registrar(), {
+    for (const [venueKey, { reported, licences, ...venue }] of Object.entries(venues)) {
+      const keep = (id: string | null, reportedOn: Day | null) =>
+        keepVenue(registrar(), {
           ...venue,
-          id: null,
+          id,
           institutionId: world.borrower(key),
           countryCode: facts.countryCode,
-          reportedOn: dateOrNull(reported),
+          reportedOn: dateOrNull(reportedOn),
           licences: licences.map(({ from, until, ...licence }) => ({
             ...licence,
             validFrom: dateOrNull(from),
             validUntil: dateOrNull(until),
           })),
         });
-        world.venues.set(venueKey as VenueKey, id);
+      timeline.add(firstDay + 1, "venues", async () => {
+        world.venues.set(venueKey as VenueKey, await keep(null, null));
       });
+      if (reported !== null)
+        timeline.add(reported, "venues", () => keep(world.venue(venueKey as VenueKey), reported));
+    }
     if (verified !== null)
       timeline.add(verified, "borrowers", () =>
         keepInstitution(registrar(), {

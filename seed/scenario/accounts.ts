@@ -45,29 +45,29 @@ export const accounts = {
     "borrower registrar",
     "selwyn",
   ),
-  "ostermark lecturer": outside(
+  "vesterlunde lecturer": outside(
     "Frederik Aamundby",
-    "frederik.aamundby@ostermark.example",
+    "frederik.aamundby@vesterlunde.example",
     "lecturer",
-    "ostermark",
+    "vesterlunde",
   ),
-  "ostermark registrar": outside(
+  "vesterlunde registrar": outside(
     "Lone Birkvang",
-    "lone.birkvang@ostermark.example",
+    "lone.birkvang@vesterlunde.example",
     "borrower registrar",
-    "ostermark",
+    "vesterlunde",
   ),
-  "lindholm lecturer": outside(
+  "norrvassa lecturer": outside(
     "Sanna Evervik",
-    "sanna.evervik@lindholm-museum.example",
+    "sanna.evervik@norrvassa-museum.example",
     "lecturer",
-    "lindholm",
+    "norrvassa",
   ),
-  "lindholm registrar": outside(
+  "norrvassa registrar": outside(
     "Goran Tellvik",
-    "goran.tellvik@lindholm-museum.example",
+    "goran.tellvik@norrvassa-museum.example",
     "borrower registrar",
-    "lindholm",
+    "norrvassa",
   ),
   "frame lecturer": outside("Wout Terhavik", "wout.terhavik@livingframe.example", "lecturer", "frame"),
   "tarnmoor lecturer": outside("Bethan Scarwick", "bethan.scarwick@tarnmoor.example", "lecturer", "tarnmoor"),

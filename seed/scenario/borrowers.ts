@@ -192,20 +192,20 @@ export const borrowers = {
       },
     },
   },
-  ostermark: {
-    name: "Ostermark School of Veterinary Science",
+  vesterlunde: {
+    name: "Vesterlunde School of Veterinary Science",
     kind: "veterinary school",
     countryCode: "DK",
     city: "Vesterlunde",
     address: "Mosevej 40, Vesterlunde",
     languages: ["da", "en"],
-    email: "anatomi@ostermark.example",
+    email: "anatomi@vesterlunde.example",
     phone: "+45 55 50 11 62",
     standing: "good",
     verified: -480,
     note: "Animal specimens only.",
     venues: {
-      "ostermark room": {
+      "vesterlunde room": {
         ...steadyRoom,
         name: "Demonstration room",
         kind: "teaching room",
@@ -231,20 +231,20 @@ export const borrowers = {
       },
     },
   },
-  lindholm: {
-    name: "Lindholm Museum of the Body",
+  norrvassa: {
+    name: "Norrvassa Museum of the Body",
     kind: "museum",
     countryCode: "SE",
     city: "Norrvassa",
     address: "Kvarngatan 9, Norrvassa",
     languages: ["sv", "en"],
-    email: "utlan@lindholm-museum.example",
+    email: "utlan@norrvassa-museum.example",
     phone: "+46 31 390 06 54",
     standing: "good",
     verified: -1_130,
     note: "Free admission. Shows human specimens in a room of their own with a notice at its door.",
     venues: {
-      "lindholm quiet": {
+      "norrvassa quiet": {
         ...steadyRoom,
         name: "Quiet room",
         kind: "exhibition hall",
@@ -274,7 +274,7 @@ export const borrowers = {
           },
         ],
       },
-      "lindholm vault": {
+      "norrvassa vault": {
         ...steadyRoom,
         name: "Vaulted cellar",
         kind: "exhibition hall",

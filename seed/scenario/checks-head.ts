@@ -4,9 +4,9 @@ import { type History, history, look, mark, seen } from "#seed/scenario/shape.ts
 export const headChecks: Record<string, History> = {
   "AN 2019.0098": history(
     {
-      concha: mark("structure.deformation", "Inferior nasal concha", 0.3, 0.42),
-      cut: mark("surface.scratch", "Cut surface of the pons", 0.62, 0.46),
-      veil: mark("surface.soiling", "Veil over the lips", 0.18, 0.6),
+      concha: mark("structure.deformation", "Inferior nasal concha", 0.383, 0.474),
+      cut: mark("surface.scratch", "Cut surface of the pons", 0.533, 0.47),
+      veil: mark("surface.soiling", "Veil over the lips", 0.275, 0.6),
     },
     look(-950, "conservator", "st", "Cut surface even and clear. Face stays under its veil.", {
       cut: seen(1, "s", "11 mm"),
@@ -23,8 +23,13 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2020.0062": history(
     {
-      branch: mark("structure.broken-projection", "Uppermost temporal branch of the facial nerve", 0.4, 0.12),
-      skin: mark("tissue.shrinkage", "Rim of skin at the ear", 0.86, 0.4),
+      branch: mark(
+        "structure.broken-projection",
+        "Uppermost temporal branch of the facial nerve",
+        0.42,
+        0.333,
+      ),
+      skin: mark("tissue.shrinkage", "Rim of skin at the ear", 0.605, 0.44),
     },
     look(-815, "conservator", "st", "All five groups of branches whole and lying on the muscle.", {}),
     look(-440, "conservator", "st", "Rim of skin drawn back by a hair's breadth.", {
@@ -43,9 +48,9 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2016.0055": history(
     {
-      ansa: mark("tissue.hardening", "Ansa cervicalis, left side", 0.62, 0.5),
-      muscle: mark("structure.loose-joint", "Hook of the loose sternocleidomastoid", 0.28, 0.3),
-      print: mark("surface.fingerprint", "Thyroid gland", 0.5, 0.64),
+      ansa: mark("tissue.hardening", "Ansa cervicalis, left side", 0.615, 0.5),
+      muscle: mark("structure.loose-joint", "Hook of the loose sternocleidomastoid", 0.44, 0.88),
+      print: mark("surface.fingerprint", "Thyroid gland", 0.423, 0.63),
     },
     look(-1_085, "curator", "sht", "Loose muscle hooks on and off without force.", {}),
     look(-720, "conservator", "sht", "Print of a bare finger on the thyroid gland cannot be wiped away.", {
@@ -63,8 +68,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2013.0021": history(
     {
-      horn: mark("structure.hairline", "Left superior horn of the thyroid cartilage", 0.34, 0.1),
-      fold: mark("surface.abrasion", "Right vestibular fold", 0.56, 0.42),
+      horn: mark("structure.hairline", "Left superior horn of the thyroid cartilage", 0.357, 0.18),
+      fold: mark("surface.abrasion", "Right vestibular fold", 0.54, 0.418),
     },
     look(-1_005, "conservator", "sht", "Ten years in use and nearly as new.", { fold: seen(1, "s", "4 mm") }),
     look(-590, "curator", "sht", "Line in the left horn seen against the light.", {
@@ -78,8 +83,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2022.0013": history(
     {
-      trochlear: mark("tissue.stiffening", "Trochlear nerve, free part", 0.44, 0.28),
-      cover: mark("surface.scratch", "Acrylic cover, top", 0.7, 0.1),
+      trochlear: mark("tissue.stiffening", "Trochlear nerve, free part", 0.68, 0.54),
+      cover: mark("surface.scratch", "Acrylic cover, top"),
     },
     look(-740, "conservator", "st", "Every nerve in its place. Cover to stay on outside the workshop.", {}),
     look(-385, "curator", "st", "Cover scratched by its box; box lined.", { cover: seen(1, "s", "30 mm") }),
@@ -90,9 +95,9 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 1934.0007": history(
     {
-      ethmoid: mark("bone.crack", "Perpendicular plate of the ethmoid bone", 0.5, 0.44),
-      wires: mark("bone.wire-corrosion", "Wires of the left facial bones", 0.66, 0.58),
-      flake: mark("bone.flake", "Right lacrimal bone", 0.36, 0.46),
+      ethmoid: mark("bone.crack", "Perpendicular plate of the ethmoid bone", 0.43, 0.508),
+      wires: mark("bone.wire-corrosion", "Wires of the left facial bones", 0.36, 0.54),
+      flake: mark("bone.flake", "Right lacrimal bone", 0.315, 0.394),
     },
     look(-1_100, "collection manager", "s", "Dusty case, bones sound but for the thin ones.", {
       ethmoid: seen(2, "s", "8 mm"),
@@ -111,8 +116,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 1962.0004": history(
     {
-      membrane: mark("bone.crack", "Membrane of the anterior fontanelle", 0.5, 0.2),
-      suture: mark("bone.loose-suture", "Left half of the coronal suture", 0.34, 0.28),
+      membrane: mark("bone.crack", "Membrane of the anterior fontanelle", 0.41, 0.11),
+      suture: mark("bone.loose-suture", "Left half of the coronal suture", 0.4, 0.3),
     },
     look(-1_095, "curator", "", "Kept in the closed case. Looked at through the glass only.", {
       membrane: seen(2, "u", "12 mm"),
@@ -134,8 +139,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2011.0016": history(
     {
-      stapes: mark("structure.loose-joint", "Stapes in the oval window", 0.52, 0.5),
-      dust: mark("surface.dust", "Mastoid air cells", 0.76, 0.62),
+      stapes: mark("structure.loose-joint", "Stapes in the oval window", 0.44, 0.545),
+      dust: mark("surface.dust", "Mastoid air cells", 0.25, 0.62),
     },
     look(-965, "curator", "st", "Ossicles in line; a few grains of dust in the cells.", {
       dust: seen(1, "s", "8 mm"),
@@ -151,8 +156,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2017.0080": history(
     {
-      uvula: mark("structure.deformation", "Uvula", 0.5, 0.22),
-      tonsil: mark("tissue.browning", "Right palatine tonsil", 0.66, 0.36),
+      uvula: mark("structure.deformation", "Uvula"),
+      tonsil: mark("tissue.browning", "Right palatine tonsil"),
     },
     look(-890, "curator", "sht", "Soft palate springs back when pressed.", {}),
     look(-465, "conservator", "sht", "Uvula leans to the left, it lay against the stand.", {
@@ -171,8 +176,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2019.0160": history(
     {
-      haze: mark("sheet.haze", "Over the left cerebellar hemisphere", 0.36, 0.76),
-      corner: mark("sheet.edge-chip", "Left corner beside the auricle", 0.06, 0.66),
+      haze: mark("sheet.haze", "Over the left cerebellar hemisphere", 0.58, 0.74),
+      corner: mark("sheet.edge-chip", "Left corner beside the auricle", 0.84, 0.6),
     },
     look(-805, "conservator", "st", "Lens and optic nerves clear on both sides.", {}),
     look(-430, "conservator", "st", "A breath of haze behind the pons, seen only at a slant.", {
@@ -192,7 +197,7 @@ export const headChecks: Record<string, History> = {
   "AN 2020.0101": history(
     {
       dye: mark("tissue.fading", "Red latex of the basilar artery", 0.5, 0.58),
-      bulb: mark("structure.deformation", "Left olfactory bulb", 0.42, 0.16),
+      bulb: mark("structure.deformation", "Left olfactory bulb", 0.53, 0.15),
     },
     look(-770, "conservator", "sht", "Red even from end to end. Store dark.", {}),
     look(-410, "conservator", "sht", "Left bulb pressed flat by its wrapping.", {
@@ -211,8 +216,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2018.0110": history(
     {
-      septum: mark("structure.hairline", "Septum pellucidum", 0.46, 0.44),
-      print: mark("surface.fingerprint", "Precuneus", 0.72, 0.2),
+      septum: mark("structure.hairline", "Septum pellucidum", 0.41, 0.52),
+      print: mark("surface.fingerprint", "Precuneus", 0.7, 0.27),
     },
     look(-1_030, "curator", "sht", "Good relief of the gyri. Septum thin as tissue paper and whole.", {}),
     look(-620, "curator", "sht", "Glove mark on the precuneus, wiped to a trace.", {
@@ -231,8 +236,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2015.0063": history(
     {
-      corona: mark("tissue.layer-separation", "Upper edge of the corona radiata", 0.5, 0.12),
-      loss: mark("structure.loss", "Tip of the uncinate fasciculus", 0.22, 0.72),
+      corona: mark("tissue.layer-separation", "Upper edge of the corona radiata", 0.47, 0.17),
+      loss: mark("structure.loss", "Tip of the uncinate fasciculus", 0.28, 0.8),
     },
     look(-1_065, "conservator", "st", "Fibres stand well apart. Small loss is from the dissection.", {
       loss: seen(1, "s", "3 mm"),
@@ -248,8 +253,8 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2021.0090": history(
     {
-      rootlets: mark("structure.broken-projection", "Rootlets of the right hypoglossal nerve", 0.58, 0.7),
-      cover: mark("surface.dust", "Inside of the cover", 0.2, 0.1),
+      rootlets: mark("structure.broken-projection", "Rootlets of the right hypoglossal nerve", 0.415, 0.635),
+      cover: mark("surface.dust", "Inside of the cover"),
     },
     look(
       -790,
@@ -270,7 +275,7 @@ export const headChecks: Record<string, History> = {
     {
       yellow: mark("sheet.yellowing", "Whole sheet, strongest at the upper edge", 0.5, 0.1),
       chip: mark("sheet.edge-chip", "Upper edge, right", 0.78, 0.04),
-      stain: mark("sheet.haze", "Cortex of the left temporal lobe", 0.2, 0.66),
+      stain: mark("sheet.haze", "Cortex of the left temporal lobe", 0.72, 0.75),
     },
     look(-1_045, "collection manager", "st", "Yellowed with age, blue of the grey matter still plain.", {
       yellow: seen(2, "u", "100 %"),
@@ -294,9 +299,9 @@ export const headChecks: Record<string, History> = {
   ),
   "AN 2009.0040": history(
     {
-      level: mark("fluid.level-low", "Below the mark of the jar", 0.5, 0.05),
-      seal: mark("fluid.seal-leak", "Ground lid, front", 0.46, 0.02),
-      film: mark("fluid.lipid-film", "Surface of the fluid", 0.5, 0.07),
+      level: mark("fluid.level-low", "Below the mark of the jar", 0.5, 0.19),
+      seal: mark("fluid.seal-leak", "Ground lid, front", 0.46, 0.1),
+      film: mark("fluid.lipid-film", "Surface of the fluid", 0.57, 0.19),
     },
     look(-1_050, "conservator", "st", "Fluid clear; a film of fat floats on it.", {
       film: seen(1, "s", "10 %"),

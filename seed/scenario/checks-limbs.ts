@@ -4,9 +4,9 @@ import { type History, history, look, mark, seen } from "#seed/scenario/shape.ts
 export const limbChecks: Record<string, History> = {
   "AN 2019.0142": history(
     {
-      nerves: mark("tissue.hardening", "Free nerve ends at the axilla", 0.14, 0.32),
-      dust: mark("surface.dust", "Hollow of the elbow", 0.48, 0.46),
-      window: mark("structure.crack", "Edge of the window in the flexor retinaculum", 0.84, 0.5),
+      nerves: mark("tissue.hardening", "Free nerve ends at the axilla", 0.115, 0.2),
+      dust: mark("surface.dust", "Hollow of the elbow", 0.455, 0.45),
+      window: mark("structure.crack", "Edge of the window in the flexor retinaculum", 0.74, 0.64),
     },
     look(-1_020, "conservator", "sht", "Firm and dry to the touch; the cords lie as they were set.", {
       dust: seen(1, "s", "30 mm"),
@@ -29,8 +29,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2021.0007": history(
     {
-      veins: mark("tissue.fading", "Blue of the dorsal veins", 0.6, 0.4),
-      nail: mark("tissue.hair-nail-loss", "Nail of the little finger", 0.93, 0.68),
+      veins: mark("tissue.fading", "Blue of the dorsal veins", 0.33, 0.6),
+      nail: mark("tissue.hair-nail-loss", "Nail of the little finger", 0.155, 0.77),
     },
     look(-980, "conservator", "st", "Veins clear and even. The donor did not wish it to be handled.", {
       nail: seen(2, "s", "9 mm", "Lifted at its free edge"),
@@ -52,9 +52,9 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2022.0051": history(
     {
-      trunk: mark("structure.broken-projection", "Thread at the superior trunk of the plexus", 0.2, 0.22),
-      joint: mark("structure.loose-joint", "Pin of the clavicle", 0.12, 0.14),
-      weep: mark("surface.silicone-weep", "Under side of the forearm", 0.66, 0.62),
+      trunk: mark("structure.broken-projection", "Thread at the superior trunk of the plexus", 0.852, 0.274),
+      joint: mark("structure.loose-joint", "Pin of the clavicle", 0.93, 0.42),
+      weep: mark("surface.silicone-weep", "Under side of the forearm", 0.33, 0.655),
     },
     look(-870, "conservator", "sht", "New from curing; a film of silicone can be wiped from the forearm.", {
       weep: seen(1, "a", "60 mm"),
@@ -70,8 +70,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2018.0033": history(
     {
-      tendon: mark("structure.crack", "Long tendon of biceps in its groove", 0.42, 0.55),
-      cartilage: mark("surface.scratch", "Cartilage of the humeral head", 0.58, 0.36),
+      tendon: mark("structure.crack", "Long tendon of biceps in its groove", 0.283, 0.5),
+      cartilage: mark("surface.scratch", "Cartilage of the humeral head", 0.31, 0.36),
     },
     look(-1_090, "curator", "sht", "Flap of the capsule moves freely; tendon whole.", {
       cartilage: seen(1, "s", "7 mm"),
@@ -100,7 +100,7 @@ export const limbChecks: Record<string, History> = {
   "AN 2016.0018": history(
     {
       flap: mark("structure.crack", "Hinge of the palmar aponeurosis", 0.46, 0.7),
-      digital: mark("structure.loss", "Proper digital nerve of the ring finger", 0.72, 0.24),
+      digital: mark("structure.loss", "Proper digital nerve of the ring finger", 0.39, 0.2),
     },
     look(-1_075, "conservator", "sht", "Hinges supple. Old gap in a digital nerve is from the dissection.", {
       digital: seen(1, "s", "4 mm"),
@@ -116,9 +116,9 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 1978.0012": history(
     {
-      fibres: mark("bone.flake", "Dried ligaments at the fifth metacarpal", 0.8, 0.5),
-      board: mark("structure.mount-failure", "Screw of the wooden board", 0.1, 0.9),
-      fat: mark("bone.fat-bleed", "Radius, cut end", 0.15, 0.4),
+      fibres: mark("bone.flake", "Dried ligaments at the fifth metacarpal", 0.36, 0.63),
+      board: mark("structure.mount-failure", "Screw of the wooden board"),
+      fat: mark("bone.fat-bleed", "Radius, cut end", 0.49, 0.93),
     },
     look(-1_110, "collection manager", "s", "Old and brittle; ligaments come off as threads when touched.", {
       fibres: seen(2, "a", "12 mm"),
@@ -136,8 +136,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2014.0009": history(
     {
-      wire: mark("bone.wire-corrosion", "Wire between pisiform and triquetral bone", 0.34, 0.78),
-      stain: mark("bone.stain", "Head of the third metacarpal bone", 0.5, 0.42),
+      wire: mark("bone.wire-corrosion", "Wire between pisiform and triquetral bone", 0.6, 0.905),
+      stain: mark("bone.stain", "Head of the third metacarpal bone", 0.553, 0.51),
     },
     look(-930, "curator", "sht", "Complete, 27 bones counted; a brown spot from the maceration.", {
       stain: seen(1, "s", "5 mm"),
@@ -153,9 +153,9 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2018.0071": history(
     {
-      knee: mark("structure.detached-part", "Saphenous nerve beside the knee", 0.52, 0.4),
-      toe: mark("surface.abrasion", "Tip of the great toe", 0.97, 0.3),
-      fat: mark("surface.fat-seepage", "Heel pad", 0.93, 0.66),
+      knee: mark("structure.detached-part", "Saphenous nerve beside the knee", 0.53, 0.53),
+      toe: mark("surface.abrasion", "Tip of the great toe", 0.95, 0.44),
+      fat: mark("surface.fat-seepage", "Heel pad", 0.915, 0.7),
     },
     look(
       -1_060,
@@ -189,8 +189,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2020.0015": history(
     {
-      meniscus: mark("surface.abrasion", "Anterior horn of the lateral meniscus", 0.62, 0.58),
-      plate: mark("structure.mount-failure", "Rubber foot of the base plate", 0.08, 0.96),
+      meniscus: mark("surface.abrasion", "Anterior horn of the lateral meniscus", 0.375, 0.515),
+      plate: mark("structure.mount-failure", "Rubber foot of the base plate"),
     },
     look(-840, "curator", "sht", "Bends and straightens without pull on the cruciate ligaments.", {}),
     look(-420, "conservator", "sht", "Meniscus dull where the femur glides over it.", {
@@ -203,8 +203,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2017.0044": history(
     {
-      hinge: mark("tissue.layer-separation", "Hinge of the second layer", 0.5, 0.5),
-      heel: mark("surface.soiling", "Heel", 0.12, 0.5),
+      hinge: mark("tissue.layer-separation", "Hinge of the second layer", 0.69, 0.47),
+      heel: mark("surface.soiling", "Heel", 0.9, 0.46),
     },
     look(-1_000, "conservator", "sht", "Four layers open like a book; heel grey from gloves.", {
       heel: seen(1, "s", "35 mm"),
@@ -225,8 +225,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2015.0027": history(
     {
-      pudendal: mark("structure.detached-part", "Pudendal nerve at the sacrospinous ligament", 0.55, 0.6),
-      muscle: mark("structure.sagging", "Reflected gluteus maximus", 0.84, 0.44),
+      pudendal: mark("structure.detached-part", "Pudendal nerve at the sacrospinous ligament", 0.264, 0.535),
+      muscle: mark("structure.sagging", "Reflected gluteus maximus", 0.745, 0.62),
     },
     look(-1_115, "conservator", "st", "Reflected muscle hangs lower than in the drawing of 2015.", {
       muscle: seen(2, "a", "14 mm"),
@@ -248,8 +248,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2021.0038": history(
     {
-      sural: mark("tissue.hardening", "Sural nerve in the lower third", 0.74, 0.48),
-      stand: mark("structure.loose-joint", "Knee of the stand", 0.08, 0.8),
+      sural: mark("tissue.hardening", "Sural nerve in the lower third", 0.82, 0.43),
+      stand: mark("structure.loose-joint", "Knee of the stand"),
     },
     look(-900, "conservator", "sht", "Good colour of the veins; the short fixation has paid.", {}),
     look(-490, "curator", "sht", "Stand wobbles; screw tightened on the spot.", {
@@ -262,9 +262,9 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 1966.0031": history(
     {
-      toes: mark("cast.filament-broken", "Digital arteries of the third and fourth toe", 0.88, 0.46),
-      colour: mark("cast.discolouration", "Whole cast", 0.5, 0.5),
-      dome: mark("structure.hairline", "Glass dome, rear", 0.3, 0.15),
+      toes: mark("cast.filament-broken", "Digital arteries of the third and fourth toe"),
+      colour: mark("cast.discolouration", "Whole cast"),
+      dome: mark("structure.hairline", "Glass dome, rear"),
     },
     look(
       -1_040,
@@ -288,8 +288,8 @@ export const limbChecks: Record<string, History> = {
   ),
   "AN 2018.0140": history(
     {
-      edge: mark("sheet.edge-chip", "Lower edge below the calcaneus", 0.3, 0.97),
-      bubble: mark("sheet.bubble", "Beside the tendon of the heel", 0.1, 0.5),
+      edge: mark("sheet.edge-chip", "Lower edge below the calcaneus", 0.8, 0.94),
+      bubble: mark("sheet.bubble", "Beside the tendon of the heel", 0.87, 0.4),
     },
     look(-860, "conservator", "st", "Clear on the light table, two bubbles from the casting.", {
       bubble: seen(1, "s", "2 mm"),

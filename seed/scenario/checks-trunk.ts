@@ -4,8 +4,8 @@ import { type History, history, look, mark, seen } from "#seed/scenario/shape.ts
 export const trunkChecks: Record<string, History> = {
   "AN 2019.0055": history(
     {
-      cords: mark("structure.broken-projection", "A tendinous cord of the mitral valve", 0.58, 0.6),
-      rim: mark("tissue.wrinkling", "Rim of the window in the left ventricle", 0.64, 0.72),
+      cords: mark("structure.broken-projection", "A tendinous cord of the mitral valve", 0.62, 0.6),
+      rim: mark("tissue.wrinkling", "Rim of the window in the left ventricle", 0.678, 0.745),
     },
     look(-1_015, "conservator", "sht", "Valves open and close under a jet of air.", {}),
     look(-635, "curator", "sht", "Rim of the window puckers slightly.", { rim: seen(1, "s", "8 mm") }),
@@ -22,8 +22,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2021.0064": history(
     {
-      blue: mark("tissue.fading", "Blue of the great cardiac vein", 0.4, 0.38),
-      vein: mark("structure.crack", "Small cardiac vein at the right border", 0.7, 0.62),
+      blue: mark("tissue.fading", "Blue of the great cardiac vein", 0.629, 0.739),
+      vein: mark("structure.crack", "Small cardiac vein at the right border", 0.33, 0.68),
     },
     look(-760, "conservator", "sht", "Both colours strong; right auricle a little soft.", {}),
     look(-425, "curator", "sht", "Fine crack across the small cardiac vein, not open.", {
@@ -36,8 +36,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2017.0012": history(
     {
-      edge: mark("structure.hairline", "Lower edge of the right lung", 0.24, 0.9),
-      hanger: mark("structure.loose-joint", "Ring at the trachea", 0.5, 0.03),
+      edge: mark("structure.hairline", "Lower edge of the right lung", 0.25, 0.885),
+      hanger: mark("structure.loose-joint", "Ring at the trachea", 0.485, 0.07),
     },
     look(-985, "conservator", "st", "Hangs straight; lungs light and full.", {}),
     look(-555, "conservator", "st", "Ring at the trachea has play, a washer was put in.", {
@@ -50,8 +50,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2014.0036": history(
     {
-      fine: mark("cast.filament-broken", "Fine branches of the right base", 0.24, 0.86),
-      fade: mark("cast.discolouration", "Yellow of the lingula", 0.72, 0.6),
+      fine: mark("cast.filament-broken", "Fine branches of the right base", 0.24, 0.82),
+      fade: mark("cast.discolouration", "Yellow of the lingula", 0.64, 0.68),
     },
     look(-1_035, "conservator", "st", "A handful of filaments lie in the tray, as after every move.", {
       fine: seen(1, "s", "6 mm"),
@@ -66,8 +66,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2016.0090": history(
     {
-      lower: mark("structure.hairline", "Lower edge near the lingula", 0.6, 0.9),
-      soil: mark("surface.soiling", "Costal surface", 0.4, 0.4),
+      lower: mark("structure.hairline", "Lower edge near the lingula", 0.615, 0.79),
+      soil: mark("surface.soiling", "Costal surface", 0.37, 0.6),
     },
     look(-975, "curator", "sht", "Much handled, grey at the costal surface.", {
       soil: seen(1, "s", "40 mm"),
@@ -79,8 +79,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2012.0008": history(
     {
-      nerve: mark("structure.detached-part", "Fourth intercostal nerve", 0.44, 0.4),
-      cartilage: mark("tissue.browning", "Costal cartilages", 0.82, 0.5),
+      nerve: mark("structure.detached-part", "Fourth intercostal nerve"),
+      cartilage: mark("tissue.browning", "Costal cartilages"),
     },
     look(-1_105, "conservator", "st", "Cartilages have gone brown as cartilage does.", {
       cartilage: seen(1, "s", "60 %"),
@@ -98,7 +98,7 @@ export const trunkChecks: Record<string, History> = {
     {
       colour: mark("fluid.colour", "Whole jar", 0.5, 0.5),
       lid: mark("fluid.seal-leak", "Pitch of the lid, rear", 0.5, 0.04),
-      precipitate: mark("fluid.precipitate", "Bottom of the jar", 0.5, 0.96),
+      precipitate: mark("fluid.precipitate", "Bottom of the jar", 0.5, 0.94),
     },
     look(-1_080, "collection manager", "s", "Fluid the colour of tea. White grains on the bottom.", {
       colour: seen(2, "s", "100 %"),
@@ -123,8 +123,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2020.0033": history(
     {
-      dome: mark("structure.sagging", "Left dome", 0.72, 0.3),
-      hole: mark("structure.loss", "Thin muscle beside the left crus", 0.56, 0.66),
+      dome: mark("structure.sagging", "Left dome"),
+      hole: mark("structure.loss", "Thin muscle beside the left crus"),
     },
     look(-830, "conservator", "st", "Former taken out and put back: the domes keep their height.", {
       hole: seen(1, "s", "4 mm"),
@@ -140,8 +140,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2018.0029": history(
     {
-      bladder: mark("tissue.wrinkling", "Fundus of the gallbladder", 0.44, 0.84),
-      artery: mark("structure.hairline", "Cystic artery", 0.48, 0.62),
+      bladder: mark("tissue.wrinkling", "Fundus of the gallbladder", 0.595, 0.89),
+      artery: mark("structure.hairline", "Cystic artery", 0.573, 0.543),
     },
     look(-1_025, "curator", "sht", "Gallbladder full and green.", {}),
     look(-610, "conservator", "sht", "First folds at the fundus.", { bladder: seen(1, "s", "10 mm") }),
@@ -156,7 +156,7 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2013.0047": history(
     {
-      tips: mark("cast.tip-loss", "Edge of the left lobe", 0.14, 0.52),
+      tips: mark("cast.tip-loss", "Edge of the left lobe", 0.82, 0.22),
       tack: mark("cast.tack", "Blue of the hepatic veins", 0.56, 0.3),
     },
     look(-940, "conservator", "st", "Blue resin takes dust, it never cured hard.", {
@@ -173,8 +173,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2021.0019": history(
     {
-      hinge: mark("structure.loose-joint", "Hinge of the stomach", 0.4, 0.2),
-      arteries: mark("structure.broken-projection", "Second short gastric artery", 0.62, 0.26),
+      hinge: mark("structure.loose-joint", "Hinge of the stomach", 0.31, 0.33),
+      arteries: mark("structure.broken-projection", "Second short gastric artery", 0.765, 0.318),
     },
     look(-850, "conservator", "sht", "Stomach turns up on its hinge and stays.", {}),
     look(-470, "curator", "sht", "Hinge slack; stomach falls back by itself.", {
@@ -193,8 +193,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2015.0081": history(
     {
-      ureter: mark("structure.sagging", "Right ureter between its holders", 0.36, 0.56),
-      board: mark("structure.warp", "Backboard, lower corner", 0.9, 0.96),
+      ureter: mark("structure.sagging", "Right ureter between its holders", 0.414, 0.485),
+      board: mark("structure.warp", "Backboard, lower corner"),
     },
     look(-995, "curator", "st", "Right ureter hangs in a bow.", { ureter: seen(1, "s", "7 mm") }),
     look(-605, "conservator", "st", "Backboard lifts at a corner; weight laid on it for a month.", {
@@ -208,8 +208,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2010.0014": history(
     {
-      calyx: mark("structure.loss", "Minor calyx of the lower pole", 0.4, 0.8),
-      hinge: mark("structure.loose-joint", "Hinge of the two halves", 0.04, 0.5),
+      calyx: mark("structure.loss", "Minor calyx of the lower pole", 0.46, 0.61),
+      hinge: mark("structure.loose-joint", "Hinge of the two halves", 0.3, 0.42),
     },
     look(-910, "curator", "sht", "Halves close with a gap as thin as paper.", {
       calyx: seen(1, "s", "2 mm"),
@@ -224,8 +224,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2019.0117": history(
     {
-      fimbriae: mark("structure.deformation", "Fimbriae of the left tube", 0.34, 0.3),
-      cut: mark("surface.silicone-weep", "Cut surface of the pubic symphysis", 0.14, 0.56),
+      fimbriae: mark("structure.deformation", "Fimbriae of the left tube"),
+      cut: mark("surface.silicone-weep", "Cut surface of the pubic symphysis", 0.722, 0.593),
     },
     look(-925, "conservator", "sht", "Silicone comes out of the bone at the cut; wiped weekly.", {
       cut: seen(1, "a", "12 mm"),
@@ -240,8 +240,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2020.0078": history(
     {
-      nerve: mark("tissue.hardening", "Perineal branches of the pudendal nerve", 0.5, 0.86),
-      stand: mark("surface.scratch", "Foot of the stand", 0.2, 0.98),
+      nerve: mark("tissue.hardening", "Perineal branches of the pudendal nerve", 0.506, 0.8),
+      stand: mark("surface.scratch", "Foot of the stand"),
     },
     look(-835, "conservator", "sht", "Prostate and bladder neck read well from the lecture bench.", {}),
     look(-450, "curator", "sht", "Perineal branches stiff at their ends.", { nerve: seen(1, "s", "6 mm") }),
@@ -258,8 +258,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2022.0030": history(
     {
-      flap: mark("structure.crack", "Base of the aponeurosis flap", 0.5, 0.24),
-      pin: mark("surface.soiling", "Around the pin at the conjoint fibres", 0.6, 0.5),
+      flap: mark("structure.crack", "Base of the aponeurosis flap", 0.54, 0.38),
+      pin: mark("surface.soiling", "Around the pin at the conjoint fibres", 0.45, 0.545),
     },
     look(-710, "conservator", "sht", "Layers lift one after another down to the deep ring.", {}),
     look(-365, "curator", "sht", "Rust mark at the pin; pin changed for a plastic one.", {
@@ -272,8 +272,8 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2008.0022": history(
     {
-      cloud: mark("fluid.clouding", "Lower third of the jar", 0.5, 0.8),
-      ring: mark("fluid.seal-leak", "Sealing ring", 0.5, 0.03),
+      cloud: mark("fluid.clouding", "Lower third of the jar", 0.4, 0.82),
+      ring: mark("fluid.seal-leak", "Sealing ring", 0.5, 0.1),
     },
     look(-1_000, "conservator", "st", "Clear and full.", {}),
     look(-595, "conservator", "st", "Slight cloud below; sample shows no growth.", {
@@ -286,9 +286,9 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 1949.0010": history(
     {
-      putty: mark("fluid.seal-leak", "Putty of the lid, left corner", 0.06, 0.06),
-      salt: mark("fluid.precipitate", "Crust outside the glass, left", 0.06, 0.3),
-      exposed: mark("fluid.tissue-exposed", "Cardia", 0.5, 0.08),
+      putty: mark("fluid.seal-leak", "Putty of the lid, left corner", 0.27, 0.1),
+      salt: mark("fluid.precipitate", "Crust outside the glass, left", 0.275, 0.35),
+      exposed: mark("fluid.tissue-exposed", "Cardia", 0.524, 0.47),
     },
     look(-1_070, "conservator", "s", "Crust of salt outside tells of an old leak; dry now.", {
       salt: seen(1, "s", "60 mm"),
@@ -311,7 +311,7 @@ export const trunkChecks: Record<string, History> = {
   ),
   "AN 2016.0072": history(
     {
-      float: mark("fluid.specimen-moved", "Right ovary", 0.76, 0.4),
+      float: mark("fluid.specimen-moved", "Right ovary", 0.72, 0.48),
       colour: mark("fluid.colour", "Whole jar", 0.5, 0.5),
     },
     look(-880, "conservator", "st", "Colourless, specimen hangs level.", {}),

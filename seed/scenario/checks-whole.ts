@@ -4,10 +4,10 @@ import { type History, history, look, mark, seen } from "#seed/scenario/shape.ts
 export const wholeChecks: Record<string, History> = {
   "AN 2017.0001": history(
     {
-      hand: mark("structure.hairline", "Base of the right thumb", 0.2, 0.56),
-      plinth: mark("structure.mount-failure", "Rear bolt of the plinth", 0.5, 0.98),
+      hand: mark("structure.hairline", "Base of the right thumb", 0.365, 0.55),
+      plinth: mark("structure.mount-failure", "Rear bolt of the plinth"),
       weep: mark("surface.silicone-weep", "Both soles", 0.46, 0.96),
-      dust: mark("surface.dust", "Shoulders", 0.5, 0.2),
+      dust: mark("surface.dust", "Shoulders", 0.43, 0.23),
     },
     look(-1_118, "conservator", "st", "Soles wet with silicone, blotted under both feet.", {
       weep: seen(2, "a", "120 mm"),
@@ -29,8 +29,8 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 2022.0002": history(
     {
-      calf: mark("structure.broken-projection", "Cutaneous nerve of the left calf", 0.62, 0.8),
-      cap: mark("structure.loose-joint", "Magnets of the skull cap", 0.5, 0.04),
+      calf: mark("structure.broken-projection", "Cutaneous nerve of the left calf", 0.415, 0.78),
+      cap: mark("structure.loose-joint", "Magnets of the skull cap", 0.51, 0.06),
     },
     look(-690, "conservator", "st", "Two hundred ties checked from a list, none missing.", {}),
     look(-335, "conservator", "st", "Skull cap slides; stronger magnets ordered.", {
@@ -43,8 +43,8 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 2011.0002": history(
     {
-      cover: mark("surface.scratch", "Acrylic cover over the left plexus", 0.3, 0.3),
-      glue: mark("structure.detached-part", "Sixth thoracic nerve, right", 0.66, 0.44),
+      cover: mark("surface.scratch", "Acrylic cover over the left plexus"),
+      glue: mark("structure.detached-part", "Sixth thoracic nerve, right", 0.3, 0.565),
     },
     look(-1_055, "curator", "st", "Cover scratched in the middle years of its travels.", {
       cover: seen(1, "s", "80 mm"),
@@ -60,9 +60,9 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 1927.0003": history(
     {
-      foot: mark("bone.wire-corrosion", "Wires of the left foot", 0.44, 0.97),
-      rib: mark("bone.crack", "Seventh rib, right", 0.36, 0.34),
-      powder: mark("bone.powdering", "Vertebral bodies", 0.5, 0.4),
+      foot: mark("bone.wire-corrosion", "Wires of the left foot"),
+      rib: mark("bone.crack", "Seventh rib, right"),
+      powder: mark("bone.powdering", "Vertebral bodies"),
     },
     look(-1_120, "collection manager", "s", "Stands by itself; castors stiff.", {
       foot: seen(2, "s", "30 mm"),
@@ -85,8 +85,8 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 2005.0011": history(
     {
-      felt: mark("structure.loss", "Felt disc between the third and fourth lumbar vertebra", 0.5, 0.62),
-      hip: mark("structure.loose-joint", "Hook of the left thigh bone", 0.36, 0.84),
+      felt: mark("structure.loss", "Felt disc between the third and fourth lumbar vertebra", 0.5, 0.44),
+      hip: mark("structure.loose-joint", "Hook of the left thigh bone"),
     },
     look(-955, "curator", "sht", "Swings freely, all vertebrae counted.", { hip: seen(1, "s", "2 mm") }),
     look(-510, "curator", "sht", "A felt disc is moth-eaten.", {
@@ -100,9 +100,9 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 1871.0002": history(
     {
-      beads: mark("structure.loss", "Mercury in the tray below the knee", 0.5, 0.96),
-      varnish: mark("surface.bloom", "Varnish of the thigh", 0.3, 0.4),
-      pest: mark("tissue.pest", "Rear of the calf", 0.74, 0.6),
+      beads: mark("structure.loss", "Mercury in the tray below the knee"),
+      varnish: mark("surface.bloom", "Varnish of the thigh", 0.3, 0.43),
+      pest: mark("tissue.pest", "Rear of the calf", 0.63, 0.63),
     },
     look(
       -1_112,
@@ -132,8 +132,8 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 1902.0015": history(
     {
-      germs: mark("structure.detached-part", "Tooth germs of the second jaw", 0.3, 0.5),
-      enamel: mark("bone.split-enamel", "First molar of the fourth jaw", 0.7, 0.4),
+      germs: mark("structure.detached-part", "Tooth germs of the second jaw", 0.51, 0.345),
+      enamel: mark("bone.split-enamel", "First molar of the fourth jaw", 0.27, 0.7),
     },
     look(-1_010, "collection manager", "", "Seven loose germs in their tube, counted by two.", {
       germs: seen(2, "s", "6 mm"),
@@ -149,8 +149,8 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 2012.0201": history(
     {
-      slip: mark("slide.cover-slip-loose", "Slide of C5", 0.6, 0.5),
-      retraction: mark("slide.mountant-retraction", "Slide of C8, corner", 0.9, 0.9),
+      slip: mark("slide.cover-slip-loose", "Slide of C5", 0.35, 0.5),
+      retraction: mark("slide.mountant-retraction", "Slide of C8, corner", 0.5, 0.61),
     },
     look(-970, "curator", "sht", "Blue of the myelin fresh on all six.", {}),
     look(-565, "curator", "sht", "Mounting medium draws back from a corner of the last slide.", {
@@ -163,8 +163,8 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 2007.0150": history(
     {
-      fade: mark("slide.stain-fade", "Pink of the sclera", 0.3, 0.5),
-      crystals: mark("slide.mountant-crystals", "Beside the lens", 0.5, 0.3),
+      fade: mark("slide.stain-fade", "Pink of the sclera", 0.764, 0.626),
+      crystals: mark("slide.mountant-crystals", "Beside the lens", 0.7, 0.42),
     },
     look(-915, "curator", "sht", "Retina lies on the choroid all round.", {}),
     look(-520, "conservator", "sht", "Sclera paler than in the print of 2007.", {
@@ -183,8 +183,8 @@ export const wholeChecks: Record<string, History> = {
   ),
   "AN 1995.0088": history(
     {
-      yellow: mark("slide.mountant-yellowing", "All three slides", 0.5, 0.5),
-      corner: mark("slide.broken", "Corner of the second slide", 0.96, 0.04),
+      yellow: mark("slide.mountant-yellowing", "All three slides", 0.4, 0.5),
+      corner: mark("slide.broken", "Corner of the second slide", 0.55, 0.35),
     },
     look(-990, "collection manager", "sht", "Balsam the colour of honey.", { yellow: seen(2, "s", "100 %") }),
     look(-580, "curator", "sht", "Corner of one glass gone, section untouched.", {
@@ -201,8 +201,8 @@ export const wholeChecks: Record<string, History> = {
 export const animalChecks: Record<string, History> = {
   "AN 2018.0200": history(
     {
-      wall: mark("structure.hairline", "Hoof wall, inner side", 0.86, 0.7),
-      nerve: mark("tissue.stiffening", "Palmar digital nerve", 0.5, 0.5),
+      wall: mark("structure.hairline", "Hoof wall, inner side", 0.43, 0.878),
+      nerve: mark("tissue.stiffening", "Palmar digital nerve", 0.625, 0.6),
     },
     look(-960, "curator", "sht", "Joints move in their natural range.", {}),
     look(-470, "conservator", "sht", "Hairline in the hoof wall, as horn does in dry air.", {
@@ -215,8 +215,8 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 2020.0205": history(
     {
-      omentum: mark("structure.loss", "Greater omentum, lower edge", 0.6, 0.8),
-      lung: mark("tissue.browning", "Left lung, caudal lobe", 0.3, 0.4),
+      omentum: mark("structure.loss", "Greater omentum, lower edge", 0.637, 0.67),
+      lung: mark("tissue.browning", "Left lung, caudal lobe"),
     },
     look(-820, "conservator", "sht", "Organs in their order; a hole in the omentum was there when it came.", {
       omentum: seen(1, "s", "10 mm"),
@@ -229,9 +229,9 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 2015.0210": history(
     {
-      window: mark("structure.deformation", "Large window of the rumen", 0.4, 0.4),
-      castor: mark("structure.mount-failure", "Front castor of the frame", 0.2, 0.98),
-      mould: mark("tissue.mould", "Inside of the reticulum", 0.2, 0.5),
+      window: mark("structure.deformation", "Large window of the rumen", 0.37, 0.24),
+      castor: mark("structure.mount-failure", "Front castor of the frame"),
+      mould: mark("tissue.mould", "Inside of the reticulum", 0.837, 0.44),
     },
     look(-1_045, "conservator", "st", "Window bulges outward, the frame holds it.", {
       window: seen(1, "s", "9 mm"),
@@ -247,8 +247,8 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 2009.0215": history(
     {
-      sac: mark("cast.filament-broken", "Left abdominal air sac", 0.64, 0.7),
-      sag: mark("cast.sag", "Clavicular air sac", 0.3, 0.3),
+      sac: mark("cast.filament-broken", "Left abdominal air sac", 0.62, 0.8),
+      sag: mark("cast.sag", "Clavicular air sac", 0.42, 0.4),
     },
     look(-905, "curator", "st", "Light falls through all sacs.", {}),
     look(-495, "conservator", "st", "Clavicular sac bends down since the warm July.", {
@@ -267,8 +267,8 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 1911.0012": history(
     {
-      wing: mark("bone.wire-corrosion", "Right wing", 0.7, 0.3),
-      skin: mark("surface.efflorescence", "Feet, remaining skin", 0.46, 0.86),
+      wing: mark("bone.wire-corrosion", "Right wing"),
+      skin: mark("surface.efflorescence", "Feet, remaining skin"),
     },
     look(-1_020, "collection manager", "st", "White bloom on the feet is the old soap: gloves and mask.", {
       skin: seen(2, "s", "15 mm"),
@@ -284,8 +284,8 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 1938.0004": history(
     {
-      tail: mark("structure.loose-joint", "Tail, last third", 0.96, 0.5),
-      fat: mark("bone.fat-bleed", "Skull base", 0.08, 0.4),
+      tail: mark("structure.loose-joint", "Tail, last third"),
+      fat: mark("bone.fat-bleed", "Skull base"),
     },
     look(-1_030, "collection manager", "st", "Fat at the base of the skull shines.", {
       fat: seen(1, "s", "20 mm"),
@@ -301,8 +301,8 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 2021.0220": history(
     {
-      ear: mark("structure.deformation", "Right ear", 0.06, 0.3),
-      latex: mark("tissue.pigment-migration", "Femoral artery, groin", 0.66, 0.6),
+      ear: mark("structure.deformation", "Right ear", 0.1, 0.16),
+      latex: mark("tissue.pigment-migration", "Femoral artery, groin", 0.745, 0.57),
     },
     look(-800, "conservator", "sht", "Arteries red and round.", {}),
     look(-428, "curator", "sht", "Right ear folded by its wrapping.", { ear: seen(1, "s", "8 mm") }),
@@ -319,8 +319,8 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 2013.0225": history(
     {
-      yellow: mark("sheet.yellowing", "Border of the sheet", 0.5, 0.02),
-      scratch: mark("sheet.scratch", "Front face over the coffin bone", 0.7, 0.7),
+      yellow: mark("sheet.yellowing", "Border of the sheet", 0.7, 0.1),
+      scratch: mark("sheet.scratch", "Front face over the coffin bone", 0.53, 0.77),
     },
     look(-895, "curator", "st", "Lamellae of the hoof to be counted by eye.", {
       scratch: seen(1, "s", "14 mm"),
@@ -336,8 +336,8 @@ export const animalChecks: Record<string, History> = {
   ),
   "AN 2016.0230": history(
     {
-      level: mark("fluid.level-low", "Tank", 0.5, 0.06),
-      scales: mark("fluid.precipitate", "Scales on the bottom", 0.4, 0.96),
+      level: mark("fluid.level-low", "Tank", 0.5, 0.2),
+      scales: mark("fluid.precipitate", "Scales on the bottom", 0.42, 0.9),
     },
     look(-875, "curator", "st", "Gills spread well, red has gone to grey as was to be expected.", {}),
     look(-475, "conservator", "st", "Some scales have fallen.", { scales: seen(1, "s", "5 %") }),

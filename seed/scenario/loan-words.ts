@@ -29,7 +29,15 @@ export type LoanLook = {
 
 export type Looks = { day: Day; by: Examiner | AccountKey; looks: Record<string, string | LoanLook> };
 
-export type Carriage = { carrier: string; vehicle: string; planned: Day; departs: Day; arrives: Day };
+export type Carriage = {
+  carrier: string;
+  vehicle: string;
+  /** Countries between the two ends. */
+  through?: string[];
+  planned: Day;
+  departs: Day;
+  arrives: Day;
+};
 
 export type LoanStory = {
   opened: Day;
@@ -69,7 +77,11 @@ export type ScenarioLoan = {
     LoanInput,
     "title" | "purpose" | "teachingUse" | "audience" | "paidAdmission" | "displayStyle"
   > &
-    Pick<LoanInput, "pictures" | "note"> & { starts: Day; ends: Day; coverEuros: number | null };
+    Pick<LoanInput, "pictures" | "activities" | "note"> & {
+      starts: Day;
+      ends: Day;
+      coverEuros: number | null;
+    };
   /** Accession numbers. */
   specimens: string[];
   story: LoanStory;
@@ -85,6 +97,7 @@ export function teaching(asked: Asked): ScenarioLoan["asked"] {
     paidAdmission: false,
     displayStyle: "didactic",
     pictures: [],
+    activities: [],
     note: "",
     coverEuros: null,
     ...asked,

@@ -111,14 +111,14 @@ export const loansAtHome: ScenarioLoan[] = [
       drawnUp: -40,
       signedByLender: -38,
       signedByBorrower: -35,
-      covered: { day: -30, insurer: "Northern Mutual", policy: "NM 77-40418", from: 10, until: 170 },
+      covered: { day: -30, insurer: "Tarrowgate Mutual", policy: "TG 77-40418", from: 10, until: 170 },
     },
   },
   {
     key: "packed",
-    venue: "lindholm quiet",
-    lecturer: "lindholm lecturer",
-    signer: "lindholm registrar",
+    venue: "norrvassa quiet",
+    lecturer: "norrvassa lecturer",
+    signer: "norrvassa registrar",
     asked: showing({
       title: "Air and water: an exhibition on organs",
       starts: 6,
@@ -140,7 +140,7 @@ export const loansAtHome: ScenarioLoan[] = [
       drawnUp: -34,
       signedByLender: -33,
       signedByBorrower: -28,
-      covered: { day: -21, insurer: "Kustgaard Insurance", policy: "K-2093-881", from: -15, until: 150 },
+      covered: { day: -21, insurer: "Skumring Insurance", policy: "SK-2093-881", from: -15, until: 150 },
       out: byVan(-14, 3, 5),
       cratesPlanned: -12,
       checkedOut: {

@@ -14,9 +14,9 @@ import { mark, seen } from "#seed/scenario/shape.ts";
 export const loansAway: ScenarioLoan[] = [
   {
     key: "travelling out",
-    venue: "ostermark room",
-    lecturer: "ostermark lecturer",
-    signer: "ostermark registrar",
+    venue: "vesterlunde room",
+    lecturer: "vesterlunde lecturer",
+    signer: "vesterlunde registrar",
     asked: teaching({ title: "Veterinary anatomy, first year", starts: 1, ends: 92, coverEuros: 16_000 }),
     specimens: ["AN 2018.0200", "AN 2020.0205"],
     story: {
@@ -26,7 +26,7 @@ export const loansAway: ScenarioLoan[] = [
       drawnUp: -41,
       signedByLender: -40,
       signedByBorrower: -37,
-      covered: { day: -20, insurer: "Landbo Forsikring", policy: "LF 5512-09", from: -30, until: 130 },
+      covered: { day: -20, insurer: "Halvlys Forsikring", policy: "HL 5512-09", from: -30, until: 130 },
       out: byVan(-15, -1, 1),
       cratesPlanned: -10,
       checkedOut: {
@@ -43,9 +43,9 @@ export const loansAway: ScenarioLoan[] = [
   },
   {
     key: "resting at venue",
-    venue: "lindholm quiet",
-    lecturer: "lindholm lecturer",
-    signer: "lindholm registrar",
+    venue: "norrvassa quiet",
+    lecturer: "norrvassa lecturer",
+    signer: "norrvassa registrar",
     asked: showing({ title: "The beating heart", starts: -1, ends: 94, coverEuros: 12_000 }),
     specimens: ["AN 2019.0055", "AN 2014.0036"],
     story: {
@@ -58,7 +58,7 @@ export const loansAway: ScenarioLoan[] = [
       drawnUp: -50,
       signedByLender: -48,
       signedByBorrower: -45,
-      covered: { day: -33, insurer: "Kustgaard Insurance", policy: "K-2093-760", from: -30, until: 125 },
+      covered: { day: -33, insurer: "Skumring Insurance", policy: "SK-2093-760", from: -30, until: 125 },
       out: byVan(-22, -3, -1),
       cratesPlanned: -18,
       checkedOut: {
@@ -91,7 +91,7 @@ export const loansAway: ScenarioLoan[] = [
       drawnUp: -112,
       signedByLender: -110,
       signedByBorrower: -104,
-      covered: { day: -98, insurer: "Northern Mutual", policy: "NM 77-40120", from: -92, until: 80 },
+      covered: { day: -98, insurer: "Tarrowgate Mutual", policy: "TG 77-40120", from: -92, until: 80 },
       out: byLorry(-85, -63, -60),
       cratesPlanned: -80,
       checkedOut: {
@@ -187,9 +187,9 @@ export const loansAway: ScenarioLoan[] = [
   },
   {
     key: "travelling home",
-    venue: "lindholm quiet",
-    lecturer: "lindholm lecturer",
-    signer: "lindholm registrar",
+    venue: "norrvassa quiet",
+    lecturer: "norrvassa lecturer",
+    signer: "norrvassa registrar",
     asked: showing({
       title: "Seen through: sheets of head and foot",
       starts: -125,
@@ -210,7 +210,7 @@ export const loansAway: ScenarioLoan[] = [
       drawnUp: -176,
       signedByLender: -175,
       signedByBorrower: -171,
-      covered: { day: -160, insurer: "Kustgaard Insurance", policy: "K-2093-402", from: -150, until: 40 },
+      covered: { day: -160, insurer: "Skumring Insurance", policy: "SK-2093-402", from: -150, until: 40 },
       out: byVan(-150, -128, -125),
       cratesPlanned: -146,
       checkedOut: {
@@ -283,7 +283,7 @@ export const loansAway: ScenarioLoan[] = [
       drawnUp: -204,
       signedByLender: -203,
       signedByBorrower: -198,
-      covered: { day: -192, insurer: "Northern Mutual", policy: "NM 77-39977", from: -182, until: 10 },
+      covered: { day: -192, insurer: "Tarrowgate Mutual", policy: "TG 77-39977", from: -182, until: 10 },
       out: byLorry(-178, -154, -150),
       cratesPlanned: -174,
       checkedOut: {
@@ -323,8 +323,8 @@ export const loansAway: ScenarioLoan[] = [
               print: seen(2, "s", "14 mm", "Bare fingers, in three places"),
             },
             newMarks: {
-              crack: mark("structure.crack", "Subscapularis near the lesser tubercle", 0.3, 0.34),
-              print: mark("surface.fingerprint", "Front of the forearm", 0.62, 0.5),
+              crack: mark("structure.crack", "Subscapularis near the lesser tubercle", 0.82, 0.37),
+              print: mark("surface.fingerprint", "Front of the forearm", 0.42, 0.55),
             },
           },
           "AN 2020.0015": {

@@ -12,9 +12,9 @@ import {
 export const pastLoans: ScenarioLoan[] = [
   {
     key: "closed exhibition",
-    venue: "lindholm quiet",
-    lecturer: "lindholm lecturer",
-    signer: "lindholm registrar",
+    venue: "norrvassa quiet",
+    lecturer: "norrvassa lecturer",
+    signer: "norrvassa registrar",
     asked: showing({ title: "Inside the trunk", starts: -512, ends: -420, coverEuros: 24_000 }),
     specimens: ["AN 2017.0012", "AN 2015.0081"],
     story: {
@@ -27,7 +27,7 @@ export const pastLoans: ScenarioLoan[] = [
       drawnUp: -572,
       signedByLender: -570,
       signedByBorrower: -565,
-      covered: { day: -556, insurer: "Kustgaard Insurance", policy: "K-2091-077", from: -545, until: -390 },
+      covered: { day: -556, insurer: "Skumring Insurance", policy: "SK-2091-077", from: -545, until: -390 },
       out: byVan(-540, -515, -512),
       cratesPlanned: -535,
       checkedOut: {
@@ -86,7 +86,7 @@ export const pastLoans: ScenarioLoan[] = [
       drawnUp: -490,
       signedByLender: -489,
       signedByBorrower: -483,
-      covered: { day: -476, insurer: "Northern Mutual", policy: "NM 77-38011", from: -464, until: -305 },
+      covered: { day: -476, insurer: "Tarrowgate Mutual", policy: "TG 77-38011", from: -464, until: -305 },
       out: byLorry(-460, -434, -430),
       cratesPlanned: -456,
       checkedOut: {
@@ -119,9 +119,9 @@ export const pastLoans: ScenarioLoan[] = [
   },
   {
     key: "closed veterinary",
-    venue: "ostermark room",
-    lecturer: "ostermark lecturer",
-    signer: "ostermark registrar",
+    venue: "vesterlunde room",
+    lecturer: "vesterlunde lecturer",
+    signer: "vesterlunde registrar",
     asked: teaching({ title: "Comparative anatomy", starts: -400, ends: -316, coverEuros: 16_000 }),
     specimens: ["AN 2018.0200", "AN 2020.0205"],
     story: {
@@ -131,7 +131,7 @@ export const pastLoans: ScenarioLoan[] = [
       drawnUp: -461,
       signedByLender: -460,
       signedByBorrower: -456,
-      covered: { day: -448, insurer: "Landbo Forsikring", policy: "LF 5411-17", from: -436, until: -280 },
+      covered: { day: -448, insurer: "Halvlys Forsikring", policy: "HL 5411-17", from: -436, until: -280 },
       out: byVan(-430, -402, -400),
       cratesPlanned: -426,
       checkedOut: {

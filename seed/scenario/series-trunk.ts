@@ -5,11 +5,12 @@
  * to foot, one every 4.5 mm.
  */
 import type { Span } from "#seed/scenario/series.ts";
+import { sideOfUnpaired } from "#seed/scenario/sides.ts";
 
 const paired = (from: number, to: number, ids: string): Span[] =>
   ids.split(" ").map((structureId) => ({ structureId, from, to, sides: ["left", "right"] }));
 const single = (from: number, to: number, ids: string): Span[] =>
-  ids.split(" ").map((structureId) => ({ structureId, from, to, sides: ["median"] }));
+  ids.split(" ").map((structureId) => ({ structureId, from, to, sides: [sideOfUnpaired(structureId)] }));
 const oneSided = (from: number, to: number, side: "left" | "right", structureId: string): Span[] => [
   { structureId, from, to, sides: [side] },
 ];

@@ -149,18 +149,30 @@ export function rackOfSheet({ racks, series }: ScenarioSeries, number: number): 
 }
 
 const edges = ["upper edge", "right edge", "lower edge", "left edge"] as const;
-const edgePoints = [
-  [0.5, 0.03],
-  [0.97, 0.5],
-  [0.5, 0.97],
-  [0.03, 0.5],
-] as const;
+/** Places on a picture as fractions of its width and height: edges of the sheet, front, air spaces, gut. */
+function placesOn({ series }: ScenarioSeries, number: number) {
+  const across = series.plane === "transverse";
+  const [x, y] = across ? [0.03, 0.16] : [0.13, 0.04];
+  return {
+    edges: [
+      [0.5, y],
+      [1 - x, 0.5],
+      [0.5, 1 - y],
+      [x, 0.5],
+    ],
+    front: across ? [0.5, 0.22] : [0.76, 0.5],
+    // A lung, now the right one, now the left; in a head the cavity of the nose.
+    airSpace: across ? [number % 8 === 1 && number < 40 ? 0.34 : 0.67, 0.47] : [0.61, 0.43],
+    gut: [0.58, 0.34 + (number % 4) / 50],
+  } as const;
+}
 
 /** Which marks a sheet has had since it was made, and how they went on. */
 function marksOfSheet(series: ScenarioSeries, number: number) {
   const within = ([from, to]: readonly [number, number]) => from <= number && number <= to;
   const side = (number * 7 + series.series.sheetCount) % 4;
-  const [x, y] = edgePoints[side] ?? [0.5, 0.5];
+  const places = placesOn(series, number);
+  const [x, y] = places.edges[side] ?? [0.5, 0.5];
   const size = 1 + ((number * 13) % 5);
   const found: {
     key: string;
@@ -180,7 +192,7 @@ function marksOfSheet(series: ScenarioSeries, number: number) {
   if (within(series.airy) && number % 4 === 1)
     found.push({
       key: "bubble",
-      mark: mark("sheet.bubble", "In an air space", 0.3 + (number % 5) / 12, 0.4),
+      mark: mark("sheet.bubble", "In an air space", ...places.airSpace),
       first: seen(1, "s", `${size} mm`),
       later: seen(1, "s", `${size} mm`),
       words: "bubble in an air space, as made",
@@ -188,7 +200,7 @@ function marksOfSheet(series: ScenarioSeries, number: number) {
   if (within(series.gut) && number % 6 === 2)
     found.push({
       key: "parting",
-      mark: mark("sheet.tissue-separation", "Around a loop of gut", 0.6, 0.35 + (number % 4) / 12),
+      mark: mark("sheet.tissue-separation", "Around a loop of gut", ...places.gut),
       first: seen(1, "u", `${size} mm`),
       later: seen(1, "s", `${size + (number % 2)} mm`),
       words: "tissue stands off the resin around a loop of gut",
@@ -196,7 +208,7 @@ function marksOfSheet(series: ScenarioSeries, number: number) {
   if (number % 11 === 7)
     found.push({
       key: "haze",
-      mark: mark("sheet.haze", "Towards the front", 0.5, 0.12),
+      mark: mark("sheet.haze", "Towards the front", ...places.front),
       first: seen(1, "u", `${2 + (number % 3)} %`),
       later: seen(1, "s", `${2 + (number % 3)} %`),
       words: "a haze towards the front, seen at a slant",

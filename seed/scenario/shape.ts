@@ -10,6 +10,7 @@ import type { FindingTerm } from "#lib/condition/terms.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { PermitInput, TitleInput } from "#lib/provenance/schema.ts";
 import type { Component, PreparationStepInput, Shown, Size, SpecimenInput } from "#lib/specimens/schema.ts";
+import { sideOfUnpaired } from "#seed/scenario/sides.ts";
 
 /** Days from the day of loading; negative lies behind, positive ahead. */
 export type Day = number;
@@ -112,35 +113,37 @@ export function parts(...names: string[]): Component[] {
   });
 }
 
-/** Structures seen alike on one side, their ids with spaces between. */
-export function see(seen: Shown["seen"], side: Shown["side"], ids: string): Shown[] {
+/** The side of each structure; what is unpaired lies where it lies (sides.ts). */
+type Side = Shown["side"] | "unpaired";
+
+const sideAt = (side: Side, structureId: string): Shown["side"] =>
+  side === "unpaired" ? sideOfUnpaired(structureId) : side;
+
+/** Structures seen alike, their ids with spaces between. */
+export function see(seen: Shown["seen"], side: Side, ids: string): Shown[] {
   return ids
     .trim()
     .split(/\s+/)
-    .map((structureId) => ({ structureId, side, seen, state: "shown", remark: "" }));
+    .map((structureId) => ({
+      structureId,
+      side: sideAt(side, structureId),
+      seen,
+      state: "shown",
+      remark: "",
+    }));
 }
 
 /** One structure with a word on how it is seen. */
-export function remarked(
-  seen: Shown["seen"],
-  side: Shown["side"],
-  structureId: string,
-  remark: string,
-): Shown {
-  return { structureId, side, seen, state: "shown", remark };
+export function remarked(seen: Shown["seen"], side: Side, structureId: string, remark: string): Shown {
+  return { structureId, side: sideAt(side, structureId), seen, state: "shown", remark };
 }
 
-export function variant(
-  seen: Shown["seen"],
-  side: Shown["side"],
-  structureId: string,
-  remark: string,
-): Shown {
-  return { structureId, side, seen, state: "variant", remark };
+export function variant(seen: Shown["seen"], side: Side, structureId: string, remark: string): Shown {
+  return { structureId, side: sideAt(side, structureId), seen, state: "variant", remark };
 }
 
 /** Not on the specimen any more, or never was: the reader is told, so that nobody looks for it. */
-export function gone(state: "removed" | "absent", side: Shown["side"], ids: string, remark: string): Shown[] {
+export function gone(state: "removed" | "absent", side: Side, ids: string, remark: string): Shown[] {
   return see("landmark only", side, ids).map((shown) => ({ ...shown, state, remark }));
 }
 

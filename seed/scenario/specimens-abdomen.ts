@@ -11,7 +11,7 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
     {
       kind: "organ",
       preparation: "silicone-impregnated",
-      side: "median",
+      side: "not applicable",
       use: "handling",
       sex: "female",
       ageBand: "50–59",
@@ -33,14 +33,14 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `right-lobe-of-liver left-lobe-of-liver quadrate-lobe-of-liver caudate-lobe-of-liver porta-hepatis gallbladder
           cystic-duct common-hepatic-duct bile-duct proper-hepatic-artery hepatic-portal-vein
           fissure-for-round-ligament-of-liver round-ligament-of-liver cystohepatic-triangle cystic-artery
           inferior-vena-cava bare-area-of-liver`,
         ),
-        ...see("partly exposed", "median", "falciform-ligament hepatic-veins coronary-ligament-of-liver"),
-        variant("fully exposed", "median", "right-hepatic-artery", "From the superior mesenteric artery"),
+        ...see("partly exposed", "unpaired", "falciform-ligament hepatic-veins coronary-ligament-of-liver"),
+        variant("fully exposed", "unpaired", "right-hepatic-artery", "From the superior mesenteric artery"),
       ],
       steps: [
         step("fixation", "2017-03-06", "2017-08-14"),
@@ -57,7 +57,7 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
     {
       kind: "cast",
       preparation: "corrosion cast",
-      side: "median",
+      side: "not applicable",
       use: "viewing only",
       sex: "male",
       ageBand: "50–59",
@@ -79,12 +79,12 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `hepatic-portal-vein right-branch-of-hepatic-portal-vein left-branch-of-hepatic-portal-vein
           proper-hepatic-artery right-hepatic-artery left-hepatic-artery hepatic-veins inferior-vena-cava
           right-hepatic-duct left-hepatic-duct common-hepatic-duct gallbladder segments-of-liver`,
         ),
-        ...see("partly exposed", "median", "cystic-duct cystic-artery"),
+        ...see("partly exposed", "unpaired", "cystic-duct cystic-artery"),
       ],
       steps: [
         step("casting", "2013-06-10", "2013-06-12", "Four colours"),
@@ -100,7 +100,7 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
     {
       kind: "organ system",
       preparation: "silicone-impregnated",
-      side: "median",
+      side: "not applicable",
       use: "handling",
       sex: "male",
       ageBand: "60–69",
@@ -121,7 +121,7 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `coeliac-trunk left-gastric-artery common-hepatic-artery splenic-artery gastroduodenal-artery
           right-gastro-omental-artery left-gastro-omental-artery stomach duodenum head-of-pancreas body-of-pancreas
           tail-of-pancreas spleen superior-mesenteric-artery superior-mesenteric-vein splenic-vein hepatic-portal-vein
@@ -129,10 +129,10 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "partly exposed",
-          "median",
+          "unpaired",
           "short-gastric-arteries greater-omentum coeliac-plexus duodenojejunal-flexure uncinate-process-of-pancreas",
         ),
-        variant("fully exposed", "median", "accessory-spleen", "Two, of pea size, at the hilum"),
+        variant("fully exposed", "unpaired", "accessory-spleen", "Two, of pea size, at the hilum"),
       ],
       steps: [
         step("fixation", "2019-12-02", "2020-05-11"),
@@ -175,11 +175,11 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "abdominal-aorta inferior-vena-cava urinary-bladder trigone-of-bladder left-renal-vein",
         ),
         variant("fully exposed", "left", "accessory-renal-arteries", "One to the lower pole"),
-        ...see("partly exposed", "median", "prostate detrusor-muscle inferior-mesenteric-artery"),
+        ...see("partly exposed", "unpaired", "prostate detrusor-muscle inferior-mesenteric-artery"),
         ...see("partly exposed", "both", "common-iliac-artery ductus-deferens seminal-gland"),
       ],
       steps: [
@@ -227,7 +227,7 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
         ...see("partly exposed", "right", "ureter suprarenal-gland"),
       ],
       steps: [
-        step("casting", "2009-09-14", "2009-09-15", "Red resin in the artery"),
+        step("injection", "2009-09-14", "2009-09-15", "Red resin in the artery"),
         step("impregnation", "2009-11-02", "2009-11-27"),
         step("curing", "2009-11-30", "2010-05-07"),
       ],
@@ -242,7 +242,7 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
       preparation: "fluid-preserved",
       fluidName: "isopropanol",
       fluidPercent: 50,
-      side: "median",
+      side: "not applicable",
       use: "viewing only",
       sex: "female",
       ageBand: "60–69",
@@ -263,11 +263,11 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "caecum vermiform-appendix terminal-ileum ileal-papilla meso-appendix appendicular-artery free-taenia",
         ),
-        variant("fully exposed", "median", "orifice-of-vermiform-appendix", "Has a fold of mucosa over it"),
-        ...see("partly exposed", "median", "ascending-colon ileocolic-artery retrocaecal-recess"),
+        variant("fully exposed", "unpaired", "orifice-of-vermiform-appendix", "Has a fold of mucosa over it"),
+        ...see("partly exposed", "unpaired", "ascending-colon ileocolic-artery retrocaecal-recess"),
       ],
       steps: [
         step("fixation", "2007-11-12", "2008-02-04"),
@@ -279,13 +279,13 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
   specimen(
     "AN 1949.0010",
     "Stomach in fluid, opened along the greater curvature",
-    "Gaster apertus",
+    "Gaster aperta",
     {
       kind: "fluid-preserved specimen",
       preparation: "fluid-preserved",
       fluidName: "formaldehyde solution",
       fluidPercent: 4,
-      side: "median",
+      side: "not applicable",
       use: "viewing only",
       size: size(260, 180, 50),
       massKg: 0.42,
@@ -305,12 +305,12 @@ export const abdomenSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "stomach cardia-of-stomach fundus-of-stomach body-of-stomach pyloric-antrum pyloric-canal gastric-folds lesser-curvature-of-stomach angular-incisure-of-stomach",
         ),
         ...see(
           "partly exposed",
-          "median",
+          "unpaired",
           "superior-part-of-duodenum abdominal-part-of-oesophagus pyloric-sphincter",
         ),
       ],

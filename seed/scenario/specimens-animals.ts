@@ -94,12 +94,12 @@ export const animalSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "heart left-lung diaphragm liver stomach spleen greater-omentum jejunum descending-colon urinary-bladder",
         ),
         ...see("fully exposed", "left", "kidney phrenic-nerve sympathetic-trunk"),
-        ...see("partly exposed", "median", "pancreas thoracic-aorta oesophagus duodenum"),
-        ...see("landmark only", "median", "os-penis"),
+        ...see("partly exposed", "unpaired", "pancreas thoracic-aorta oesophagus duodenum"),
+        ...see("landmark only", "unpaired", "os-penis"),
         ...gone("removed", "left", "true-ribs", "With the wall of the thorax"),
       ],
       steps: [
@@ -120,7 +120,7 @@ export const animalSpecimens: ScenarioSpecimen[] = [
       human: false,
       scientificName: "Bos taurus",
       sex: "female",
-      side: "median",
+      side: "not applicable",
       use: "viewing only",
       size: size(780, 520, 430),
       massKg: 11.5,
@@ -139,13 +139,13 @@ export const animalSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `rumen dorsal-sac-of-rumen ventral-sac-of-rumen ruminal-pillars ruminal-papillae reticulum reticular-cells
           omasum omasal-laminae abomasum ruminoreticular-fold spiral-folds-of-abomasum`,
         ),
         ...see(
           "partly exposed",
-          "median",
+          "unpaired",
           "reticular-groove reticulo-omasal-orifice pylorus spleen ruminal-atrium",
         ),
       ],
@@ -186,7 +186,7 @@ export const animalSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "trachea syrinx clavicular-air-sac right-main-bronchus left-main-bronchus",
         ),
         ...see(
@@ -235,11 +235,11 @@ export const animalSpecimens: ScenarioSpecimen[] = [
           "left",
           "common-carotid-artery axillary-artery brachial-artery femoral-artery external-iliac-artery latissimus-dorsi trapezius triceps-brachii cutaneus-trunci-muscle",
         ),
-        ...see("fully exposed", "median", "abdominal-aorta coeliac-trunk superior-mesenteric-artery heart"),
+        ...see("fully exposed", "unpaired", "abdominal-aorta coeliac-trunk superior-mesenteric-artery heart"),
         ...see("partly exposed", "left", "kidney biceps-femoris gastrocnemius sciatic-nerve third-eyelid"),
       ],
       steps: [
-        step("casting", "2020-08-17", "2020-08-18", "Red latex"),
+        step("injection", "2020-08-17", "2020-08-18", "Red latex"),
         step("dissection", "2020-09-07", "2021-01-22"),
         step("impregnation", "2021-02-08", "2021-03-26"),
         step("curing", "2021-03-29", "2021-09-10"),

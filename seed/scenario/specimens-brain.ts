@@ -49,7 +49,7 @@ export const brainSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "cerebral-arterial-circle basilar-artery anterior-communicating-artery optic-chiasm pons",
         ),
         variant(
@@ -108,11 +108,11 @@ export const brainSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "in section",
-          "median",
+          "unpaired",
           `corpus-callosum genu-of-corpus-callosum splenium-of-corpus-callosum fornix-of-brain septum-pellucidum
           anterior-commissure`,
         ),
-        ...gone("removed", "median", "brainstem", "Cut at the midbrain"),
+        ...gone("removed", "unpaired", "brainstem", "Cut at the midbrain"),
       ],
       steps: [
         step("fixation", "2017-08-07", "2018-01-15"),
@@ -205,7 +205,7 @@ export const brainSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "midbrain pons medulla-oblongata rhomboid-fossa pineal-gland decussation-of-pyramids",
         ),
         remarked(
@@ -214,7 +214,7 @@ export const brainSpecimens: ScenarioSpecimen[] = [
           "spinal-root-of-accessory-nerve",
           "Followed down to the fourth cervical nerve",
         ),
-        ...gone("removed", "median", "cerebellum", "Cut at the peduncles"),
+        ...gone("removed", "unpaired", "cerebellum", "Cut at the peduncles"),
       ],
       steps: [
         step("fixation", "2020-05-11", "2020-11-09"),
@@ -250,11 +250,11 @@ export const brainSpecimens: ScenarioSpecimen[] = [
           "in section",
           "both",
           `cerebral-cortex insula putamen globus-pallidus caudate-nucleus internal-capsule amygdaloid-body claustrum
-          frontal-horn-of-lateral-ventricle mammillary-body temporal-lobe lateral-cerebral-sulcus optic-tract thalamus`,
+          lateral-ventricle mammillary-body temporal-lobe lateral-cerebral-sulcus optic-tract thalamus`,
         ),
         ...see(
           "in section",
-          "median",
+          "unpaired",
           "corpus-callosum third-ventricle fornix-of-brain longitudinal-cerebral-fissure",
         ),
       ],
@@ -295,7 +295,7 @@ export const brainSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `spinal-cord spinal-dura-mater cervical-enlargement-of-spinal-cord lumbosacral-enlargement-of-spinal-cord
           conus-medullaris cauda-equina filum-terminale anterior-spinal-artery`,
         ),

@@ -40,7 +40,7 @@ export const headSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "in section",
-          "median",
+          "unpaired",
           `falx-cerebri corpus-callosum septum-pellucidum third-ventricle pituitary-gland sella-turcica pons
           medulla-oblongata cerebellum fourth-ventricle nasal-septum hard-palate soft-palate tongue epiglottis
           thyroid-cartilage cricoid-cartilage hyoid-bone nasopharynx oropharynx laryngopharynx cervical-vertebrae
@@ -57,7 +57,7 @@ export const headSpecimens: ScenarioSpecimen[] = [
           "pharyngeal-opening-of-auditory-tube vocal-fold vestibular-fold palatine-tonsil",
         ),
         ...see("landmark only", "right", "auricle-of-ear"),
-        remarked("in section", "median", "uvula-of-palate", "Cut a little to the left of the middle"),
+        remarked("in section", "unpaired", "uvula-of-palate", "Cut a little to the left of the middle"),
       ],
       steps: [
         step("fixation", "2017-11-20", "2018-05-14"),
@@ -153,11 +153,11 @@ export const headSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "thyroid-gland isthmus-of-thyroid-gland trachea median-cricothyroid-ligament",
         ),
         ...see("partly exposed", "left", "sternocleidomastoid external-jugular-vein"),
-        variant("fully exposed", "median", "pyramidal-lobe-of-thyroid-gland", "Reaches the hyoid bone"),
+        variant("fully exposed", "unpaired", "pyramidal-lobe-of-thyroid-gland", "Reaches the hyoid bone"),
         variant("fully exposed", "right", "carotid-bifurcation", "High, at the hyoid bone"),
         ...see(
           "partly exposed",
@@ -176,7 +176,7 @@ export const headSpecimens: ScenarioSpecimen[] = [
   specimen(
     "AN 2013.0021",
     "Larynx opened from behind",
-    "Larynx a dorso aperta",
+    "Larynx a dorso apertus",
     {
       kind: "organ",
       preparation: "silicone-impregnated",
@@ -201,7 +201,7 @@ export const headSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `larynx epiglottis laryngeal-inlet laryngeal-vestibule rima-glottidis infraglottic-cavity transverse-arytenoid
           lamina-of-cricoid-cartilage thyroid-cartilage`,
         ),
@@ -296,7 +296,7 @@ export const headSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `tongue dorsum-of-tongue vallate-papillae lingual-tonsil soft-palate uvula-of-palate epiglottis laryngeal-inlet
           terminal-sulcus-of-tongue`,
         ),
@@ -310,7 +310,7 @@ export const headSpecimens: ScenarioSpecimen[] = [
           "both",
           "glossopharyngeal-nerve hyoglossus torus-tubarius salpingopharyngeus",
         ),
-        ...gone("removed", "median", "pharyngeal-raphe", "The pharynx is opened along it"),
+        ...gone("removed", "unpaired", "pharyngeal-raphe", "The pharynx is opened along it"),
       ],
       steps: [
         step("fixation", "2016-05-02", "2016-09-26"),

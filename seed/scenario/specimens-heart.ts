@@ -20,7 +20,7 @@ export const heartSpecimens: ScenarioSpecimen[] = [
     {
       kind: "organ",
       preparation: "silicone-impregnated",
-      side: "median",
+      side: "not applicable",
       use: "handling",
       sex: "female",
       ageBand: "50–59",
@@ -42,7 +42,7 @@ export const heartSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `right-atrium fossa-ovalis-of-heart crista-terminalis pectinate-muscles tricuspid-valve right-ventricle
           septomarginal-trabecula pulmonary-valve left-atrium mitral-valve left-ventricle
           anterior-papillary-muscle-of-left-ventricle posterior-papillary-muscle-of-left-ventricle
@@ -51,11 +51,11 @@ export const heartSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "partly exposed",
-          "median",
+          "unpaired",
           "right-coronary-artery left-coronary-artery pulmonary-trunk ascending-aorta",
         ),
-        variant("fully exposed", "median", "foramen-ovale-of-heart", "Open to a probe of 2 mm"),
-        ...gone("removed", "median", "fibrous-pericardium", "Cut at the great vessels"),
+        variant("fully exposed", "unpaired", "foramen-ovale-of-heart", "Open to a probe of 2 mm"),
+        ...gone("removed", "unpaired", "fibrous-pericardium", "Cut at the great vessels"),
       ],
       steps: [
         step("fixation", "2018-01-15", "2018-07-09", "Filled and hung, to keep the shape of the chambers"),
@@ -72,7 +72,7 @@ export const heartSpecimens: ScenarioSpecimen[] = [
     {
       kind: "organ",
       preparation: "silicone-impregnated",
-      side: "median",
+      side: "not applicable",
       use: "handling",
       sex: "male",
       ageBand: "60–69",
@@ -94,23 +94,23 @@ export const heartSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `right-coronary-artery conus-branch-of-right-coronary-artery right-marginal-branch posterior-interventricular-branch
           left-coronary-artery anterior-interventricular-branch lateral-branch-of-anterior-interventricular-artery
           circumflex-branch-of-left-coronary-artery left-marginal-branch coronary-sinus great-cardiac-vein
           middle-cardiac-vein small-cardiac-vein posterior-vein-of-left-ventricle coronary-sulcus
           anterior-interventricular-sulcus`,
         ),
-        variant("fully exposed", "median", "sinu-atrial-nodal-branch", "From the circumflex branch"),
+        variant("fully exposed", "unpaired", "sinu-atrial-nodal-branch", "From the circumflex branch"),
         ...see(
           "partly exposed",
-          "median",
+          "unpaired",
           "right-auricle-of-heart left-auricle-of-heart arch-of-aorta superior-vena-cava",
         ),
       ],
       steps: [
         step("fixation", "2020-06-15", "2020-10-19"),
-        step("casting", "2020-10-20", "2020-10-21", "Latex, red and blue"),
+        step("injection", "2020-10-20", "2020-10-21", "Latex, red and blue"),
         step("dissection", "2020-11-02", "2021-01-29"),
         step("impregnation", "2021-02-15", "2021-03-19"),
         step("curing", "2021-03-22", "2021-07-30"),
@@ -126,7 +126,7 @@ export const heartSpecimens: ScenarioSpecimen[] = [
       preparation: "fluid-preserved",
       fluidName: "ethanol",
       fluidPercent: 75,
-      side: "median",
+      side: "not applicable",
       use: "viewing only",
       size: size(130, 110, 90),
       massKg: 0.36,
@@ -149,12 +149,12 @@ export const heartSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "left-ventricle mitral-valve myocardium left-auricle-of-heart apex-of-heart trabeculae-carneae",
         ),
         ...see(
           "partly exposed",
-          "median",
+          "unpaired",
           "ascending-aorta aortic-valve tendinous-cords-of-heart right-auricle-of-heart",
         ),
       ],

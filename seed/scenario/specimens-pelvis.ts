@@ -40,7 +40,7 @@ export const pelvisSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "in section",
-          "median",
+          "unpaired",
           `uterus fundus-of-uterus cervix-of-uterus vagina urinary-bladder female-urethra rectum anal-canal pubic-symphysis
           recto-uterine-pouch vesico-uterine-pouch sacrum external-anal-sphincter perineal-body`,
         ),
@@ -55,7 +55,7 @@ export const pelvisSpecimens: ScenarioSpecimen[] = [
           "left",
           "suspensory-ligament-of-ovary broad-ligament-of-uterus external-iliac-vein hypogastric-nerve",
         ),
-        ...gone("removed", "median", "mesorectum", "To open the pelvic plexus"),
+        ...gone("removed", "unpaired", "mesorectum", "To open the pelvic plexus"),
       ],
       steps: [
         step("fixation", "2018-01-29", "2018-07-23"),
@@ -94,7 +94,7 @@ export const pelvisSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "in section",
-          "median",
+          "unpaired",
           `urinary-bladder prostate prostatic-urethra spongy-urethra rectum rectal-ampulla anal-canal rectovesical-pouch
           pubic-symphysis bulb-of-penis perineal-body sacrum external-anal-sphincter`,
         ),
@@ -105,7 +105,12 @@ export const pelvisSpecimens: ScenarioSpecimen[] = [
           internal-pudendal-artery ischio-anal-fossa levator-ani inferior-hypogastric-plexus testis epididymis
           spermatic-cord`,
         ),
-        variant("in section", "median", "middle-lobe-of-prostate", "Enlarged, lifts the neck of the bladder"),
+        variant(
+          "in section",
+          "unpaired",
+          "middle-lobe-of-prostate",
+          "Enlarged, lifts the neck of the bladder",
+        ),
         ...see("partly exposed", "right", "sacral-plexus obturator-internus pudendal-canal"),
       ],
       steps: [
@@ -194,7 +199,7 @@ export const pelvisSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "uterus fundus-of-uterus body-of-uterus cervix-of-uterus recto-uterine-pouch",
         ),
         ...see(

@@ -17,7 +17,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
     "Cranium, ossa disiuncta",
     {
       kind: "skeleton or bone",
-      preparation: "dry",
+      preparation: "mounted skeleton",
       side: "both",
       use: "viewing only",
       size: size(300, 260, 280),
@@ -40,7 +40,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "frontal-bone occipital-bone sphenoid-bone ethmoid-bone vomer mandible sella-turcica cribriform-plate crista-galli",
         ),
         ...see(
@@ -50,7 +50,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
           petrous-part-of-temporal-bone pterygoid-process greater-wing-of-sphenoid lesser-wing-of-sphenoid
           mastoid-process`,
         ),
-        ...gone("absent", "median", "hyoid-bone", "Not part of the mount"),
+        ...gone("absent", "unpaired", "hyoid-bone", "Not part of the mount"),
       ],
       steps: [step("maceration", null, null, "No record"), step("mounting", null, "1934-05-30")],
     },
@@ -80,7 +80,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "anterior-fontanelle posterior-fontanelle frontal-suture sagittal-suture coronal-suture lambdoid-suture mandible",
         ),
         ...see(
@@ -88,7 +88,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
           "both",
           "sphenoidal-fontanelle mastoid-fontanelle parietal-bone parietal-tuber temporal-bone bony-orbit squamous-suture",
         ),
-        ...see("partly exposed", "median", "occipital-bone frontal-bone"),
+        ...see("partly exposed", "unpaired", "occipital-bone frontal-bone"),
       ],
       steps: [step("maceration", null, null, "No record")],
     },
@@ -143,7 +143,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
   specimen(
     "AN 2019.0160",
     "Transverse sheet of a head at the level of the eyes",
-    "Caput, sectio transversalis per bulbos oculi",
+    "Caput, sectio transversalis per bulbos oculorum",
     {
       kind: "sheet",
       preparation: "epoxy sheet",
@@ -172,7 +172,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "in section",
-          "median",
+          "unpaired",
           "pons fourth-ventricle basilar-artery sphenoid-bone nasal-septum vermis-of-cerebellum",
         ),
         variant("in section", "right", "sphenoidal-sinus", "Runs into the lesser wing"),
@@ -218,7 +218,7 @@ export const skullSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "mandible deciduous-teeth permanent-teeth lower-dental-arch alveolar-part-of-mandible mental-protuberance",
         ),
         ...see(

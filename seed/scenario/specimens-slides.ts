@@ -30,7 +30,7 @@ export const slideSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "in section",
-          "median",
+          "unpaired",
           "cervical-part-of-spinal-cord grey-matter-of-spinal-cord white-matter-of-spinal-cord central-canal-of-spinal-cord anterior-median-fissure-of-spinal-cord",
         ),
         ...see(
@@ -41,7 +41,7 @@ export const slideSpecimens: ScenarioSpecimen[] = [
       ],
       steps: [
         step("fixation", "2012-05-07", "2012-06-18"),
-        step("sawing", "2012-09-03", "2012-09-05", "Sections of 20 µm"),
+        step("sectioning", "2012-09-03", "2012-09-05", "Sections of 20 µm"),
         step("mounting", "2012-10-15", "2012-10-19"),
       ],
     },
@@ -78,7 +78,7 @@ export const slideSpecimens: ScenarioSpecimen[] = [
       ],
       steps: [
         step("fixation", "2006-11-20", "2007-01-15"),
-        step("sawing", "2007-03-12", "2007-03-12", "Sections of 8 µm"),
+        step("sectioning", "2007-03-12", "2007-03-12", "Sections of 8 µm"),
         step("mounting", "2007-05-29", "2007-06-01"),
       ],
     },

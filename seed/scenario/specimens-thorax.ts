@@ -40,7 +40,7 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `trachea bifurcation-of-trachea heart superior-vena-cava arch-of-aorta pulmonary-trunk brachiocephalic-trunk
           ligamentum-arteriosum right-lung left-lung lingula-of-left-lung`,
         ),
@@ -51,7 +51,7 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "partly exposed",
-          "median",
+          "unpaired",
           "right-main-bronchus left-main-bronchus azygos-vein oesophagus thoracic-aorta cardiac-plexus",
         ),
         remarked(
@@ -62,7 +62,7 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
         ),
         variant(
           "fully exposed",
-          "median",
+          "unpaired",
           "horizontal-fissure-of-right-lung",
           "Reaches only half way to the hilum",
         ),
@@ -105,7 +105,7 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `trachea bifurcation-of-trachea right-main-bronchus left-main-bronchus right-superior-lobar-bronchus
           middle-lobar-bronchus right-inferior-lobar-bronchus left-superior-lobar-bronchus lingular-bronchus
           left-inferior-lobar-bronchus pulmonary-trunk right-pulmonary-artery left-pulmonary-artery
@@ -153,7 +153,7 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
         ),
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `superior-lobe-of-left-lung inferior-lobe-of-left-lung lingula-of-left-lung cardiac-notch-of-left-lung
           left-pulmonary-artery left-superior-pulmonary-vein left-inferior-pulmonary-vein left-main-bronchus`,
         ),
@@ -199,7 +199,7 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
           internal-thoracic-vein transversus-thoracis costal-cartilage costal-groove musculophrenic-artery
           thoracic-sympathetic-trunk greater-splanchnic-nerve`,
         ),
-        ...see("partly exposed", "median", "sternum azygos-vein endothoracic-fascia"),
+        ...see("partly exposed", "unpaired", "sternum azygos-vein endothoracic-fascia"),
         ...see(
           "partly exposed",
           "right",
@@ -243,7 +243,7 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           `diaphragm central-tendon-of-diaphragm caval-opening oesophageal-hiatus aortic-hiatus right-crus-of-diaphragm
           left-crus-of-diaphragm median-arcuate-ligament`,
         ),
@@ -252,7 +252,11 @@ export const thoraxSpecimens: ScenarioSpecimen[] = [
           "both",
           "medial-arcuate-ligament lateral-arcuate-ligament costal-part-of-diaphragm inferior-phrenic-artery",
         ),
-        ...see("partly exposed", "median", "inferior-vena-cava abdominal-part-of-oesophagus abdominal-aorta"),
+        ...see(
+          "partly exposed",
+          "unpaired",
+          "inferior-vena-cava abdominal-part-of-oesophagus abdominal-aorta",
+        ),
         ...see("partly exposed", "both", "phrenic-nerve psoas-major quadratus-lumborum"),
       ],
       steps: [

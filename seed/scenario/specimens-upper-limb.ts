@@ -124,7 +124,8 @@ export const upperLimbSpecimens: ScenarioSpecimen[] = [
       ],
       steps: [
         step("fixation", "2019-09-09", "2020-01-13"),
-        step("dissection", "2020-01-20", "2020-05-29", "Veins filled with blue gelatine before"),
+        step("injection", "2020-01-14", "2020-01-15", "Blue gelatine in the veins"),
+        step("dissection", "2020-01-20", "2020-05-29"),
         step("dehydration", "2020-08-03", "2020-09-04"),
         step("impregnation", "2020-09-07", "2020-10-09"),
         step("curing", "2020-10-19", "2020-12-11"),

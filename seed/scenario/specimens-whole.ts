@@ -55,7 +55,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
           "both",
           "femoral-artery brachial-artery common-carotid-artery external-jugular-vein great-saphenous-vein cephalic-vein",
         ),
-        ...see("partly exposed", "median", "heart diaphragm liver stomach greater-omentum arch-of-aorta"),
+        ...see("partly exposed", "unpaired", "heart diaphragm liver stomach greater-omentum arch-of-aorta"),
         ...gone("removed", "both", "palmaris-longus", "Used for teaching of tendon repair before"),
         remarked("fully exposed", "both", "pectoralis-minor", "Seen when the chest plate is taken off"),
       ],
@@ -99,7 +99,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "brain brainstem cerebellum spinal-cord cauda-equina cardiac-plexus coeliac-plexus",
         ),
         ...see(
@@ -149,7 +149,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "brain spinal-cord cauda-equina conus-medullaris spinal-dura-mater",
         ),
         ...see(
@@ -197,7 +197,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "skull mandible vertebral-column sternum sacrum coccyx thoracic-cage",
         ),
         ...see(
@@ -205,7 +205,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
           "both",
           "clavicle scapula humerus radius ulna bones-of-hand hip-bone femur patella tibia fibula bones-of-foot true-ribs false-ribs floating-ribs",
         ),
-        ...gone("absent", "median", "hyoid-bone", "Never mounted"),
+        ...gone("absent", "unpaired", "hyoid-bone", "Never mounted"),
       ],
       steps: [
         step("maceration", null, null, "No record"),
@@ -240,7 +240,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "vertebral-column atlas axis vertebra-prominens cervical-vertebrae thoracic-vertebrae lumbar-vertebrae sacrum coccyx bony-pelvis sacral-promontory pelvic-inlet",
         ),
         ...see(
@@ -248,7 +248,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
           "both",
           "hip-bone acetabulum femur head-of-femur greater-trochanter sacroiliac-joint intervertebral-foramen zygapophysial-joint",
         ),
-        ...gone("removed", "median", "intervertebral-disc", "Felt in their place"),
+        ...gone("removed", "unpaired", "intervertebral-disc", "Felt in their place"),
       ],
       steps: [
         step("maceration", "2004-06-07", "2004-09-10"),
@@ -297,7 +297,7 @@ export const wholeSpecimens: ScenarioSpecimen[] = [
         ),
         ...see("landmark only", "left", "patella medial-malleolus"),
       ],
-      steps: [step("casting", null, null, "Mercury by glass tube; no record")],
+      steps: [step("injection", null, null, "Mercury by glass tube; no record")],
     },
   ),
 ];

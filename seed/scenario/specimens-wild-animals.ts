@@ -34,7 +34,7 @@ export const wildAnimalSpecimens: ScenarioSpecimen[] = [
       place: "H-CAST.2",
       permits: [speciesOffice("FI-C-0093/A", ["FI", "SE", "DK", "NL", "IE"], 640)],
       shows: [
-        ...see("fully exposed", "median", "skull beak vertebral-column furcula keel synsacrum pygostyle"),
+        ...see("fully exposed", "unpaired", "skull beak vertebral-column furcula keel synsacrum pygostyle"),
         ...see(
           "fully exposed",
           "both",
@@ -74,7 +74,7 @@ export const wildAnimalSpecimens: ScenarioSpecimen[] = [
       shows: [
         ...see(
           "fully exposed",
-          "median",
+          "unpaired",
           "skull mandible vertebral-column caudal-vertebrae thoracic-cage sternum",
         ),
         ...see(
@@ -118,7 +118,7 @@ export const wildAnimalSpecimens: ScenarioSpecimen[] = [
       permits: [veterinary("HVA 16/0042", [], 600)],
       shows: [
         ...see("fully exposed", "left", "gill"),
-        ...see("fully exposed", "median", "heart liver swim-bladder spleen small-intestine"),
+        ...see("fully exposed", "unpaired", "heart liver swim-bladder spleen small-intestine"),
         ...see("partly exposed", "left", "kidney ovary eyeball"),
         ...gone("removed", "left", "operculum-of-fish", "Cut away over the gills"),
       ],

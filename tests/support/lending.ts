@@ -4,8 +4,8 @@
  * is against. A test says what is otherwise.
  */
 import { randomUUID } from "node:crypto";
-import { recordCheck } from "#lib/condition/commands.ts";
 import type { CheckRecord } from "#lib/condition/recording.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
 import type { VenueInput } from "#lib/people/schema.ts";
 import { programViewer, type Viewer } from "#lib/people/viewer.ts";

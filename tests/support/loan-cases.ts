@@ -105,6 +105,7 @@ export function aLentSpecimen(said: Partial<LentSpecimen> = {}): LentSpecimen {
     seriesId: null,
     numberInSeries: null,
     sheetThicknessMm: null,
+    hasTeeth: false,
     ...said,
   };
 }

@@ -1,5 +1,5 @@
 /** Carries a loan along its way through commands, up to the step that a test is about. */
-import { recordCheck } from "#lib/condition/commands.ts";
+
 import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
 import { planCrates, sealCrate } from "#lib/loans/commands/crates.ts";
 import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
@@ -7,6 +7,7 @@ import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
 import { countReturn, receiveHome } from "#lib/loans/commands/receive-home.ts";
 import { openCrate, receiveLoan } from "#lib/loans/commands/receive-loan.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { recordCover } from "#lib/loans/commands/record-cover.ts";
 import { sendHome } from "#lib/loans/commands/send-home.ts";
 import { planStage } from "#lib/loans/commands/stages.ts";
@@ -114,6 +115,12 @@ async function looks(lending: Lending, loanId: string) {
     .map((crate) => ({ crateId: crate.id, arrived: true, sealIntact: true, outsideDamage: "" }));
 }
 
+/** A new seal for every crate of a loan. */
+export async function newSeals(lending: Lending, loanId: string) {
+  const { crates } = await getLoan(lending.registrar, loanId);
+  return crates.map(({ id, code }) => ({ crateId: id, sealNumber: `H ${code}` }));
+}
+
 async function unpackAtVenue(lending: Lending, loanId: string): Promise<void> {
   for (const crate of (await getLoan(lending.registrar, loanId)).crates)
     await openCrate(lending.lecturer, {
@@ -163,7 +170,12 @@ export async function walk(
   }
   if (reached(upTo, "sent home")) {
     passHours(24 * 60);
-    await sendHome(lending.lecturer, { loanId, specimenIds: null, seals: [], carrier: "Gentle Freight" });
+    await sendHome(lending.lecturer, {
+      loanId,
+      specimenIds: null,
+      seals: await newSeals(lending, loanId),
+      carrier: "Gentle Freight",
+    });
   }
   if (reached(upTo, "home")) {
     passHours(48);

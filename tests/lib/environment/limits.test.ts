@@ -58,16 +58,6 @@ const rows: Row[] = [
     [30, 50],
   ],
   [
-    "resin-block",
-    [16, 20, 15, 23, 5, 28],
-    [35, 50, 30, 55, 25, 60],
-    [10, 20],
-    [4, 8],
-    [50, 150_000],
-    [10, 50],
-    [30, 50],
-  ],
-  [
     "alcohol-jar",
     [17, 18, 16, 20, 15, 23],
     [40, 60, 35, 65, 30, 70],
@@ -189,9 +179,8 @@ describe("the table of limits", () => {
     }
   });
 
-  test.each(["epoxy-sheet", "polyester-sheet", "resin-block"] as const)(
-    "%s bears 35 °C on the road",
-    (code) => expect(limitsFor(code).transitTemperatureC.alarm).toEqual({ low: 5, high: 35 }),
+  test.each(["epoxy-sheet", "polyester-sheet"] as const)("%s bears 35 °C on the road", (code) =>
+    expect(limitsFor(code).transitTemperatureC.alarm).toEqual({ low: 5, high: 35 }),
   );
 
   test("on the road every other preparation keeps the alarm band of the store", () => {
@@ -224,12 +213,33 @@ describe("traits of colour", () => {
   });
 });
 
+test("shock follows the class of the specimen, everything else the preparation", () => {
+  const loose = limitsFor("bone", [], "bone");
+  expect(loose.shockG).toMatchObject({ warn: 27, alarm: 45 });
+  expect({ ...loose, shockG: null }).toEqual({ ...limitsFor("bone"), shockG: null });
+});
+
+test("the limits of teeth lie within those of bone", () => {
+  const [bone, teeth] = [limitsFor("bone"), limitsFor("teeth")];
+  for (const quantity of ["temperatureC", "humidity"] as const)
+    for (const level of ["target", "warn", "alarm"] as const) {
+      expect(teeth[quantity][level].low).toBeGreaterThanOrEqual(bone[quantity][level].low);
+      expect(teeth[quantity][level].high).toBeLessThanOrEqual(bone[quantity][level].high);
+    }
+  for (const quantity of ["temperatureChange24hK", "humidityChange24h"] as const)
+    for (const level of ["warn", "alarm"] as const)
+      expect(teeth[quantity][level]).toBeLessThanOrEqual(bone[quantity][level]);
+  expect(teeth.illuminanceLx.max).toBeLessThanOrEqual(bone.illuminanceLx.max);
+  expect(teeth.uvMicrowattPerLumen.alarm).toBeLessThanOrEqual(bone.uvMicrowattPerLumen.alarm);
+  for (const caution of cautionsFor("bone")) expect(cautionsFor("teeth")).toContain(caution);
+});
+
 test("changed limits do not change the table", () => {
   const limits = limitsFor("bone");
   limits.humidity.target.low = 0.46;
   limits.shockG.ground.pop();
   expect(limitsFor("bone").humidity.target.low).toBe(0.45);
-  expect(limitsFor("bone").shockG.ground).toHaveLength(1);
+  expect(limitsFor("bone").shockG.ground).toHaveLength(2);
 });
 
 test.each(preparationCodes)("%s has cautions that are whole sentences", (code) => {

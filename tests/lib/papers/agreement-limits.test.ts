@@ -12,8 +12,20 @@ describe("the limits", () => {
   test("stand first for all together, then for each group that shares them", () => {
     const rows = rowsOf(limitsBlocks(five, words));
     expect(rows.map(([names]) => names)).toEqual(["All together", "1, 2, 5", "3", "4"]);
-    expect(rows[1]?.slice(1)).toEqual(["15–25", "4", "35–65", "10", "100", "150,000", "10"]);
+    expect(rows[1]?.slice(1)).toEqual(["15–25", "4", "35–65", "10", "100", "150,000", "75"]);
     expect(rows[0]?.[1]).toBe("16–20");
+  });
+
+  test("say of each figure whether it is a band to keep within or the most that is allowed", () => {
+    const blocks = limitsBlocks(five, words);
+    const { columns } = onlyTable(blocks);
+    for (const { header } of columns.slice(1))
+      expect([header, /at most/.test(header)]).toEqual([
+        header,
+        !/^(Temperature|Relative humidity)/.test(header),
+      ]);
+    for (const lead of [words.limits.lead, words.limits.leadOfOne])
+      expect(lead).toMatch(/band is kept within.*single figure is the most that is allowed/);
   });
 
   test("are one row where all specimens share them", () => {

@@ -24,6 +24,15 @@ describe("the schedule", () => {
     expect(rows[0]?.[2]).not.toContain("With mount.");
   });
 
+  test("gives the thickness of a sheet with its decimal", () => {
+    const [first] = five.schedule;
+    if (first === undefined) throw new RangeError("no row");
+    const sheet = { ...first, size: { lengthMm: 420, widthMm: 300, heightMm: 3.5 } };
+    const blocks = scheduleBlocks({ ...five, schedule: [sheet] }, words);
+    expect(rowsOf(blocks)[0]?.slice(3, 6)).toEqual(["420", "300", "3.5"]);
+    expect(onlyTable(blocks).columns[5]).toMatchObject({ header: words.schedule.height, align: "decimal" });
+  });
+
   test("names title, Latin name, kind, components, hazards and the last check", () => {
     expect(rows[0]?.[2]).toBe(
       [

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { Refusal } from "#lib/platform/refusal.ts";
-import { cratePlan, explainCratePlan } from "#lib/transport/crate-plan.ts";
+import { CratePlan, cratePlan, explainCratePlan } from "#lib/transport/crate-plan.ts";
 import { dropHeightMm } from "#lib/transport/drop-height.ts";
 import { carrierClasses, fragilityClasses } from "#lib/transport/schema.ts";
 
@@ -50,6 +50,26 @@ test("a sheet of known thickness and short span stands in slots, any other lies 
   const carrier = { kind: "full-face-sheet-carrier", sheetSupport: "full-face" };
   expect(cratePlan({ ...sheet, sheet: { thicknessMm: 1, spanMm: 330 } })).toMatchObject(carrier);
   expect(cratePlan(sheet)).toMatchObject(carrier);
+});
+
+test("an outcome that is not clear has its reasons", () => {
+  const wideDoor = { kind: "door", clearWidthMm: 1600, clearHeightMm: 2400 } as const;
+  const reasonsOf = (input: Parameters<typeof cratePlan>[0]) => cratePlan(input).reasons;
+  expect(cratePlan({ ...heart, passages: [wideDoor] })).toMatchObject({ outcome: "clear", reasons: [] });
+  expect(reasonsOf(heart)).toEqual(["way-in-not-known"]);
+  expect(reasonsOf({ ...heart, passages: [wideDoor, { kind: "door", clearWidthMm: 900 }] })).toEqual([
+    "passage-to-attend",
+  ]);
+  expect(reasonsOf({ ...heart, passages: [{ ...wideDoor, clearWidthMm: 200 }] })).toEqual(["passage-bars"]);
+});
+
+test("a plan that was kept before reasons and the higher filters were told can still be read", () => {
+  const { reasons: _reasons, handling, ...kept } = cratePlan(heart);
+  const { onePersonHigherKg: _one, twoPersonHigherKg: _two, ...keptHandling } = handling;
+  expect(CratePlan.parse({ ...kept, handling: keptHandling })).toEqual({
+    ...cratePlan(heart),
+    reasons: [],
+  });
 });
 
 test("a narrow crate that would tip on the road is attended to, whatever the way in", () => {
@@ -132,6 +152,46 @@ test("the crate is heavy enough for the drop that it was designed for", () => {
     }),
     { numRuns: 150 },
   );
+});
+
+test("the drop height, its margin note and the step of the plan are one figure", () => {
+  fc.assert(
+    fc.property(anySpecimen, (specimen) => {
+      const { plan, margin } = explainCratePlan(specimen);
+      const { dropHeightMm: shownMm, cushion, crate } = plan.output;
+      expect(margin.dropHeight.output.dropHeightMm).toBe(shownMm);
+      expect(plan.steps.filter(({ label }) => label === "drop height").map(({ value }) => value)).toEqual([
+        shownMm,
+      ]);
+      expect(margin.dropHeight.steps.at(-1)).toMatchObject({ label: "drop height", value: shownMm });
+      const ofTable = dropHeightMm(specimen.carrierClass, crate.grossMassKg);
+      if (shownMm > ofTable)
+        expect(
+          margin.dropHeight.steps.some(({ label }) => label === `a crate designed for ${ofTable} mm`),
+        ).toBe(true);
+      expect(margin.cushion.output).toEqual(cushion);
+      expect(margin.handling.output).toEqual(plan.output.handling);
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("a light crate is designed for the drop of the row above its own, and the margin says why", () => {
+  const { plan, margin } = explainCratePlan({
+    sides: { lengthMm: 160, widthMm: 160, heightMm: 180 },
+    massKg: 0.6,
+    fragilityClass: "bone",
+    uprightOnly: false,
+    carrierClass: "specialist-door-to-door",
+  });
+  expect(plan.output.dropHeightMm).toBe(610);
+  expect(plan.output.crate.grossMassKg).toBeGreaterThanOrEqual(19);
+  expect(margin.dropHeight.steps.map(({ label }) => label)).toEqual([
+    "table",
+    "drop height of the table",
+    "a crate designed for 460 mm",
+    "drop height",
+  ]);
 });
 
 test("the figures of the plan agree with each other", () => {

@@ -73,3 +73,37 @@ test("both tables show among the steps where the larger counts", () => {
   const { steps } = dropHeight.explain({ grossMassKg: 50, carrierClass: "commercial-freight" });
   expect(steps.map((step) => step.value)).toEqual(["larger-of-ista-2a-and-handling-type", 310, 760, 760]);
 });
+
+test("a crate that is too light for the row of a heavier one is designed for the next, and says why", () => {
+  const { output, steps } = dropHeight.explain({
+    grossMassKg: 20.4,
+    carrierClass: "specialist-door-to-door",
+    tooLight: [
+      { dropHeightMm: 200, grossMassKg: 17 },
+      { dropHeightMm: 460, grossMassKg: 18.2 },
+    ],
+  });
+  expect(output.dropHeightMm).toBe(610);
+  expect(steps.slice(1)).toEqual([
+    { label: "drop height of the table", value: 460, unit: "mm", formula: "row of 20.4 kg, at least 200 mm" },
+    {
+      label: "a crate designed for 460 mm",
+      value: 18.2,
+      unit: "kg",
+      formula: "too light for it: has to take 610 mm",
+    },
+    {
+      label: "drop height",
+      value: 610,
+      unit: "mm",
+      formula: "lowest that its own crate is heavy enough for",
+    },
+  ]);
+});
+
+test("a lighter crate that is heavy enough after all changes nothing", () => {
+  const question = { grossMassKg: 20.4, carrierClass: "specialist-door-to-door" } as const;
+  expect(dropHeight({ ...question, tooLight: [{ dropHeightMm: 460, grossMassKg: 19 }] })).toEqual(
+    dropHeight(question),
+  );
+});

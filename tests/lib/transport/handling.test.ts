@@ -5,21 +5,30 @@ import { handling, handlingModes, teamFilterKg } from "#lib/transport/handling.t
 const outer = { lengthMm: 800, widthMm: 600, heightMm: 600 };
 
 test.each([
+  [16, "one-person"],
+  [16.1, "two-persons"],
+  [21.3, "two-persons"],
+  [21.4, "pallet-truck"],
+  [61.6, "pallet-truck"],
+])("by the lower filter %d kg goes by %s", (grossMassKg, mode) => {
+  expect(handling({ grossMassKg, outer }).mode).toBe(mode);
+});
+
+test.each([
   [25, "one-person"],
   [25.1, "two-persons"],
   [33.3, "two-persons"],
   [33.4, "pallet-truck"],
-  [61.59, "pallet-truck"],
-])("%d kg goes by %s", (grossMassKg, mode) => {
-  expect(handling({ grossMassKg, outer }).mode).toBe(mode);
+])("by the higher filter, where it is asked for, %d kg goes by %s", (grossMassKg, mode) => {
+  expect(handling({ grossMassKg, outer, crew: "men" }).mode).toBe(mode);
 });
 
-test("the lower filters can be asked for", () => {
-  expect(handling({ grossMassKg: 20, outer, crew: "women" })).toMatchObject({
-    mode: "two-persons",
-    onePersonFilterKg: 16,
-  });
-  expect(handling({ grossMassKg: 22, outer, crew: "women" }).mode).toBe("pallet-truck");
+test("both filters stand beside the answer, and in its steps", () => {
+  const { output, steps } = handling.explain({ grossMassKg: 20, outer });
+  expect(output).toMatchObject({ onePersonFilterKg: 16, onePersonHigherKg: 25 });
+  expect(output.twoPersonFilterKg).toBeCloseTo(21.33, 2);
+  expect(output.twoPersonHigherKg).toBeCloseTo(33.33, 2);
+  expect(steps.map(({ value }) => value)).toEqual(expect.arrayContaining([16, 25]));
 });
 
 test("a long light crate takes two", () => {
