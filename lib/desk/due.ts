@@ -5,6 +5,7 @@
  * a bar here says what must not wait.
  */
 
+import { type Harm, harmCode } from "#lib/loans/harm.ts";
 import type { LineState, LoanState } from "#lib/loans/schema.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import { addDays, type DateText, daysBetween } from "#lib/platform/dates.ts";
@@ -35,13 +36,18 @@ export type LoanForDesk = {
   signedByLender: boolean;
   signedByBorrower: boolean;
   agreementDrawnUp: boolean;
-  homeStagePlanned: boolean;
+  /** The stages as they are planned: when it leaves, when it arrives at the venue, when it is home. */
+  leavesOn: DateText | null;
+  arrivesOn: DateText | null;
+  homeOn: DateText | null;
   holdsExpireOn: DateText | null;
   /** The earliest moment at which a resting crate may be opened; null when none rests. */
   opensAt: string | null;
   coverEndsOn: DateText | null;
   consentWithdrawn: boolean;
   homeSince: DateText | null;
+  /** What was seen on the way and nobody has answered; empty for who is not told of it. */
+  harm: readonly Harm[];
 };
 
 export type DueItem = {
@@ -53,6 +59,40 @@ export type DueItem = {
   parameters: Record<string, string | number>;
   about: { kind: "loan" | "specimen" | "donor"; id: string };
 };
+
+/** The day of a sign, and what sets it apart from others of its kind. */
+function placeOfHarm(sign: Harm): { seenOn: DateText | null; of: string } {
+  switch (sign.kind) {
+    case "crate":
+      return { seenOn: sign.at.slice(0, 10), of: sign.crate };
+    default:
+      return { seenOn: sign.checkedOn, of: sign.specimenId };
+  }
+}
+
+/** Signs of harm on one loan; they are due since they were seen. */
+function harmItems({
+  id,
+  number,
+  borrower,
+  harm,
+}: Pick<LoanForDesk, "id" | "number" | "borrower" | "harm">): DueItem[] {
+  return harm.map((sign): DueItem => {
+    const { seenOn, of } = placeOfHarm(sign);
+    const { kind: _kind, ...said } = sign;
+    const told = Object.entries(said).filter((entry): entry is [string, string | number] =>
+      ["string", "number"].includes(typeof entry[1]),
+    );
+    return {
+      key: `${id} harm ${sign.kind} ${of}`,
+      outcome: "attend",
+      dueOn: seenOn,
+      code: `due.${harmCode(sign)}`,
+      parameters: { loan: number, borrower, ...Object.fromEntries(told) },
+      about: { kind: "loan", id },
+    };
+  });
+}
 
 function itemsOf(loan: LoanForDesk, today: DateText): DueItem[] {
   const items: DueItem[] = [];
@@ -75,14 +115,16 @@ function itemsOf(loan: LoanForDesk, today: DateText): DueItem[] {
 
   if (missing > 0) add("due.missing", "bar", today, { count: missing });
   if (loan.consentWithdrawn && away > 0) add("due.consent-withdrawn", "bar", today);
-  if (loan.coverEndsOn && away > 0 && loan.coverEndsOn < loan.endsOn)
+  // A certificate ends on the first day that it no longer covers.
+  const coverUntil = loan.homeOn === null ? loan.endsOn : addDays(loan.homeOn, 1);
+  if (loan.coverEndsOn && away > 0 && loan.coverEndsOn < coverUntil)
     add("due.cover-ends", "bar", loan.coverEndsOn, { date: loan.coverEndsOn });
 
   if (loan.state === "at venue" && loan.endsOn <= today)
     add("due.overdue", "bar", loan.endsOn, { days: daysBetween(loan.endsOn, today), date: loan.endsOn });
   else if (
     loan.state === "at venue" &&
-    !loan.homeStagePlanned &&
+    loan.homeOn === null &&
     loan.endsOn <= addDays(today, announceDays.return)
   )
     add("due.return-not-booked", "attend", addDays(loan.endsOn, -announceDays.return), { date: loan.endsOn });
@@ -95,26 +137,29 @@ function itemsOf(loan: LoanForDesk, today: DateText): DueItem[] {
       add("due.hold-expires", "attend", loan.holdsExpireOn, { date: loan.holdsExpireOn });
   }
   if (loan.state === "accepted") {
-    const by = addDays(loan.startsOn, -loan.daysBefore - announceDays.agreement);
+    const leavesOn = loan.leavesOn ?? addDays(loan.startsOn, -loan.daysBefore);
+    const by = addDays(leavesOn, -announceDays.agreement);
     if (!loan.agreementDrawnUp) add("due.draw-up", "attend", by);
     else if (!loan.signedByLender) add("due.lender-signs", "attend", by);
     else add("due.borrower-signs", "attend", by);
   }
+  const releaseBy = loan.leavesOn ?? loan.startsOn;
   if (
     (loan.state === "agreed" || loan.state === "preparing") &&
-    loan.startsOn <= addDays(today, announceDays.release)
+    releaseBy <= addDays(today, announceDays.release)
   )
-    add("due.release", loan.startsOn < today ? "bar" : "attend", loan.startsOn, { date: loan.startsOn });
-  if (loan.state === "travelling out") add("due.arrives", "attend", loan.startsOn);
+    add("due.release", releaseBy < today ? "bar" : "attend", releaseBy, { date: loan.startsOn });
+  if (loan.state === "travelling out") add("due.arrives", "attend", loan.arrivesOn ?? loan.startsOn);
   if (loan.opensAt && loan.lines.includes("resting at venue"))
     add("due.open", "attend", loan.opensAt.slice(0, 10), { moment: loan.opensAt });
-  if (loan.state === "travelling home" && away > missing) add("due.coming-home", "attend", loan.endsOn);
+  if (loan.state === "travelling home" && away > missing)
+    add("due.coming-home", "attend", loan.homeOn ?? loan.endsOn);
   if (loan.state === "home, to be checked")
     add("due.check-in", "attend", loan.homeSince ? addDays(loan.homeSince, announceDays.checkIn) : today, {
       count: loan.lines.filter((line) => line === "resting at home").length,
     });
   if (loan.state === "checked in") add("due.close", "attend", today);
-  return items;
+  return [...items, ...harmItems(loan)];
 }
 
 const rank = { bar: 0, attend: 1, clear: 2 } as const;
@@ -131,4 +176,11 @@ export function orderItems(items: readonly DueItem[]): DueItem[] {
 
 export function dueFromLoans(loans: readonly LoanForDesk[], today: DateText): DueItem[] {
   return orderItems(loans.flatMap((loan) => itemsOf(loan, today)));
+}
+
+/** What is left of loans that are closed: specimens that came home to be treated or damaged. */
+export function dueFromClosedLoans(
+  loans: readonly Pick<LoanForDesk, "id" | "number" | "borrower" | "harm">[],
+): DueItem[] {
+  return loans.flatMap((loan) => harmItems(loan));
 }

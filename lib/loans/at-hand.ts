@@ -7,6 +7,7 @@ import { isLive } from "#lib/loans/loan-state.ts";
 import type { Finding, LineState, LoanState } from "#lib/loans/schema.ts";
 import { barsOf } from "#lib/loans/suitability.ts";
 import { mayMove } from "#lib/loans/transitions.ts";
+import type { DateText } from "#lib/platform/dates.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 
 export type LineOnLoan = { id: string; specimenId: string; accessionNumber: string; state: LineState };
@@ -17,6 +18,9 @@ export type LoanAtHand = {
   borrowerId: string;
   venueId: string;
   submittedAt: Date | null;
+  startsOn: DateText;
+  /** Return-by. */
+  endsOn: DateText;
   state: LoanState;
   lines: LineOnLoan[];
 };

@@ -7,10 +7,11 @@
  * canonical text of what was read is the text.
  */
 import { z } from "zod";
+import { CountryCode } from "#lib/platform/countries.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { canonicalText } from "#lib/platform/hash.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
-import { CountryCode, dispositions } from "#lib/provenance/schema.ts";
+import { dispositions } from "#lib/provenance/schema.ts";
 
 const text = z.string();
 const count = z.number().int();

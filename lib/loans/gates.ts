@@ -5,10 +5,11 @@
  */
 import { judgeRecency } from "#lib/condition/grade.ts";
 import { type CoverGap, coverGaps, type Stretch } from "#lib/loans/cover-gaps.ts";
+import type { Days } from "#lib/loans/period.ts";
 import type { CoverFacts } from "#lib/loans/rules/case.ts";
 import type { CostSum } from "#lib/loans/rules/cover.ts";
 import type { Finding } from "#lib/loans/schema.ts";
-import type { DateText } from "#lib/platform/dates.ts";
+import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { CrateState } from "#lib/shipments/schema.ts";
 
 export const gateNames = [
@@ -19,6 +20,7 @@ export const gateNames = [
   "nothing barred",
   "crates",
   "carrier",
+  "booked",
 ] as const;
 export type GateName = (typeof gateNames)[number];
 
@@ -48,7 +50,9 @@ export type ReleaseFacts = {
   /** The conservator has given its word on the request as it stands. */
   isSignedOff: boolean;
   crates: readonly { code: string; state: CrateState; specimenIds: readonly string[] }[];
-  stageOut: { carrier: string; departsOn: DateText } | null;
+  stageOut: { carrier: string; departsOn: DateText; arrivesOn: DateText } | null;
+  /** The days that are kept for each specimen. */
+  booked: ReadonlyMap<string, Days>;
 };
 
 const fact = (code: string, parameters: GateFact["parameters"] = {}): GateFact => ({ code, parameters });
@@ -158,9 +162,33 @@ function cratesGate({ lines, crates }: ReleaseFacts): Gate {
 }
 
 function carrierGate({ stageOut }: ReleaseFacts): Gate {
-  return stageOut === null
-    ? gate("carrier", [fact("gate.no-carrier")], [])
-    : gate("carrier", [], [fact("gate.carrier", stageOut)]);
+  if (stageOut === null) return gate("carrier", [fact("gate.no-carrier")], []);
+  const { carrier, departsOn } = stageOut;
+  return gate("carrier", [], [fact("gate.carrier", { carrier, departsOn })]);
+}
+
+/** What is away on a day that is not kept for it may be promised to somebody else for that day. */
+function bookedGate({ lines, booked, today, stageOut }: ReleaseFacts): Gate {
+  const against: GateFact[] = [];
+  const lastDay = stageOut !== null && stageOut.arrivesOn > today ? stageOut.arrivesOn : today;
+  const kept = lines.flatMap(({ specimenId, accessionNumber: specimen }) => {
+    const days = booked.get(specimenId);
+    if (days === undefined) against.push(fact("gate.not-kept", { specimen }));
+    else if (today < days.startsOn)
+      against.push(fact("gate.kept-later", { specimen, from: days.startsOn, today }));
+    else if (lastDay >= days.endsOn)
+      against.push(fact("gate.kept-until", { specimen, until: addDays(days.endsOn, -1) }));
+    return days ?? [];
+  });
+  const from =
+    kept
+      .map(({ startsOn }) => startsOn)
+      .sort()
+      .at(-1) ?? "";
+  const until = kept.map(({ endsOn }) => endsOn).sort()[0];
+  return gate("booked", against, [
+    fact("gate.kept", { from, until: until === undefined ? "" : addDays(until, -1) }),
+  ]);
 }
 
 /** All gates, always in the same order. Without a line nothing can be released, so no gate holds by emptiness. */
@@ -176,6 +204,7 @@ export function releaseGates(facts: ReleaseFacts): Gate[] {
     nothingBarredGate(facts, numbers),
     cratesGate(facts),
     carrierGate(facts),
+    bookedGate(facts),
   ];
 }
 

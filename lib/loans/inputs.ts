@@ -5,8 +5,10 @@
  */
 import { z } from "zod";
 import { Humidity, TemperatureC } from "#lib/environment/schema.ts";
-import { LoanInput } from "#lib/loans/schema.ts";
+import { faultOfDays, LoanInput, purposes } from "#lib/loans/schema.ts";
+import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
+import { TelephoneOrNothing } from "#lib/platform/telephone.ts";
 import { CrateLook, SpecimenCount } from "#lib/shipments/schema.ts";
 import { CarrierClass, FragilityClass, PeakG } from "#lib/transport/schema.ts";
 
@@ -18,16 +20,21 @@ export const RequestDraft = z
   .object({
     ...LoanInput.shape,
     title: text(160),
+    /** Chosen, never taken for granted: empty until somebody has said it. */
+    purpose: z.union([z.literal(""), z.enum(purposes)]),
     contactName: text(120),
     contactEmail: z.union([z.literal(""), z.email().max(200)]),
-    contactPhone: text(40),
+    contactPhone: TelephoneOrNothing,
   })
   .check((context) => {
     const { value, issues } = context;
-    if (!(value.startsOn < value.endsOn))
-      issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message: "loan.period-reversed" });
+    const message = faultOfDays(value);
+    if (message !== null) issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message });
   });
 export type RequestDraft = z.infer<typeof RequestDraft>;
+
+/** Days that somebody has looked for, before anything is stated. */
+const wishedDays = z.object({ startsOn: DateText, endsOn: DateText }).nullable().default(null);
 
 export const OpenLoanInput = z.object({
   /** Who borrows; left out by a borrower, whose own institution it is. */
@@ -35,6 +42,8 @@ export const OpenLoanInput = z.object({
   /** Left out for a slip that is stated later. */
   request: RequestDraft.nullable(),
   specimenIds: ids,
+  /** What a slip that is stated later begins with. */
+  days: wishedDays,
 });
 
 export const NoteInput = z
@@ -43,6 +52,8 @@ export const NoteInput = z
     specimenIds: ids,
     /** A series stands for each of its sheets. */
     seriesId: Id.nullable(),
+    /** Taken up by a slip of which nothing is stated and on which nothing stands yet. */
+    days: wishedDays,
   })
   .refine(({ specimenIds, seriesId }) => specimenIds.length > 0 || seriesId !== null, {
     message: "loan.no-specimens",
@@ -79,7 +90,7 @@ export const SealInput = z.object({
 const arrival = {
   outsideC: TemperatureC.nullable(),
   roomC: TemperatureC.nullable(),
-  roomHumidity: Humidity.min(0.01).nullable(),
+  roomHumidity: Humidity.min(0.01, "humidity.too-dry").nullable(),
 };
 
 export const ReceiveInput = z.object({ loanId: Id, crates: z.array(CrateLook).min(1).max(200), ...arrival });

@@ -45,6 +45,15 @@ export function loanState({ lines, signedByBoth, hasCrates, isEnded }: LoanStand
   return hasCrates ? "preparing" : "agreed";
 }
 
+/** States in which nothing of the loan has left its place. */
+export const statesBeforeRelease: readonly LoanState[] = [
+  "enquiry",
+  "requested",
+  "accepted",
+  "agreed",
+  "preparing",
+];
+
 /** Whether a line still counts towards the loan. */
 export function isLive(state: LineState): boolean {
   return !endedStates.includes(state);

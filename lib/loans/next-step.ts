@@ -6,10 +6,12 @@
  * Computed from the same facts as the gates; nothing is stored.
  */
 import type { Gate } from "#lib/loans/gates.ts";
+import { type Harm, harmCode } from "#lib/loans/harm.ts";
+import type { Days } from "#lib/loans/period.ts";
 import type { Finding, LineState, LoanState } from "#lib/loans/schema.ts";
 import type { Office } from "#lib/loans/suitability.ts";
 import type { Act } from "#lib/people/permission.ts";
-import type { DateText } from "#lib/platform/dates.ts";
+import { addDays, type DateText } from "#lib/platform/dates.ts";
 import { type Outcome, outcomes } from "#lib/workings/outcome.ts";
 
 export type NextStep = {
@@ -27,6 +29,8 @@ export type StepFacts = {
   endsOn: DateText;
   /** Fields of the request that are not stated yet. */
   missingFields: readonly string[];
+  /** Why the loan cannot begin on the day that is stated; null when it can. */
+  faultOfStart: { code: string; earliest: DateText } | null;
   lines: readonly { specimenId: string; accessionNumber: string; state: LineState; isChecked: boolean }[];
   findings: readonly Finding[];
   officesNeeded: readonly Office[];
@@ -34,7 +38,11 @@ export type StepFacts = {
   agreement: { version: number; signedByLender: boolean; signedByBorrower: boolean } | null;
   hasCover: boolean;
   gates: readonly Gate[];
-  hasStageHome: boolean;
+  /** The last day of the way home as it is planned. */
+  homeOn: DateText | null;
+  /** The days that are kept for each specimen. */
+  booked: ReadonlyMap<string, Pick<Days, "endsOn">>;
+  harm: readonly Harm[];
   /** Closed crates that rest, until when, and what is in them. */
   resting: readonly { crate: string; notBefore: string | null; specimenIds: readonly string[] }[];
 };
@@ -53,12 +61,16 @@ const step = (
 const isTaken = ({ rule, outcome }: Finding) => rule === "B1" && outcome === "bar";
 
 function forEnquiry(facts: StepFacts): NextStep[] {
-  const { missingFields, findings } = facts;
+  const { missingFields, faultOfStart, findings } = facts;
   const noted = whose(facts, "noted");
   const steps: NextStep[] = [];
   if (noted.length === 0) steps.push(step("bar", "next.no-specimens", "noteSpecimen"));
   if (missingFields.length > 0)
     steps.push(step("bar", "next.state-request", "stateRequest", { fields: missingFields.join(", ") }));
+  if (faultOfStart !== null) {
+    const { code, earliest } = faultOfStart;
+    steps.push(step("bar", "next.other-start", "stateRequest", { fact: code, earliest }));
+  }
   steps.push(...barsByLine(noted, findings.filter(isTaken)));
   return steps.length > 0
     ? steps
@@ -109,9 +121,45 @@ function forDecision(facts: StepFacts): NextStep[] {
   ];
 }
 
+/** What stands against a gate, with the act that clears it. */
+function gateStep({ gate, facts: against }: Gate, outcome: Outcome): NextStep {
+  const [first] = against;
+  // The fact inside a finding says more than that there is a finding.
+  const inside = String(first?.parameters.fact ?? first?.code ?? "");
+  return step(outcome, "next.gate", clearedOtherwise[inside] ?? clearedBy[gate], {
+    gate,
+    facts: against.length,
+    fact: first?.code ?? "",
+    ...first?.parameters,
+  });
+}
+
+/** Findings on cover that want attention, one step for each kind. */
+function forCoverFindings({ findings, lines }: StepFacts): NextStep[] {
+  const attending = findings.filter(({ group, outcome }) => group === "cover" && outcome === "attend");
+  return [...new Set(attending.map(({ rule }) => rule))].flatMap((rule) => {
+    const alike = attending.filter((finding) => finding.rule === rule);
+    const [first] = alike;
+    if (!first) return [];
+    const { fact, wayOut, parameters, specimenId } = first;
+    const specimen = lines.find((line) => line.specimenId === specimenId)?.accessionNumber ?? "";
+    const act: Act = rule === "V3" ? "recordCover" : "reviseSpecimen";
+    return [
+      step("attend", "next.cover", act, { ...parameters, specimen, fact, wayOut, specimens: alike.length }),
+    ];
+  });
+}
+
+/** Cover is named for as long as anything of it is open, whatever certificates there are. */
+function forCover(facts: StepFacts): NextStep[] {
+  if (!facts.hasCover) return [step("attend", "next.record-cover", "recordCover")];
+  const gate = facts.gates.find((one) => one.gate === "cover" && !one.holds);
+  return [...(gate ? [gateStep(gate, "attend")] : []), ...forCoverFindings(facts)];
+}
+
 /** Nothing is drawn up or signed while a specimen is barred. */
 function forAgreement(facts: StepFacts): NextStep[] {
-  const { agreement, hasCover, lines, findings } = facts;
+  const { agreement, lines, findings } = facts;
   const steps = barsByLine(lines, findings);
   const isBarred = steps.length > 0;
   if (!isBarred && agreement === null) steps.push(step("clear", "next.draw-up", "drawUpAgreement"));
@@ -122,8 +170,7 @@ function forAgreement(facts: StepFacts): NextStep[] {
     if (!agreement.signedByBorrower)
       steps.push(step("attend", "next.sign", "signAgreement", { party: "borrower", version }));
   }
-  if (!hasCover) steps.push(step("attend", "next.record-cover", "recordCover"));
-  return steps;
+  return [...steps, ...forCover(facts)];
 }
 
 const clearedBy: Record<Gate["gate"], Act> = {
@@ -134,6 +181,7 @@ const clearedBy: Record<Gate["gate"], Act> = {
   "nothing barred": "removeSpecimen",
   crates: "sealCrate",
   carrier: "planStage",
+  booked: "planStage",
 };
 
 /** Facts that another act clears than the usual one of their gate. */
@@ -153,17 +201,38 @@ const clearedOtherwise: Readonly<Record<string, Act>> = {
 function forRelease(facts: StepFacts): NextStep[] {
   const failing = facts.gates.filter((gate) => !gate.holds);
   const specimens = whose(facts, "accepted", "packed").length;
-  if (failing.length === 0) return [step("clear", "next.dispatch", "dispatchLoan", { specimens })];
-  return failing.map(({ gate, facts: against }) => {
-    const [first] = against;
-    // The fact inside a finding says more than that there is a finding.
-    const inside = String(first?.parameters.fact ?? first?.code ?? "");
-    return step("bar", "next.gate", clearedOtherwise[inside] ?? clearedBy[gate], {
-      gate,
-      facts: against.length,
-      fact: first?.code ?? "",
-      ...first?.parameters,
-    });
+  const steps =
+    failing.length === 0
+      ? [step("clear", "next.dispatch", "dispatchLoan", { specimens })]
+      : failing.map((gate) => gateStep(gate, "bar"));
+  return [...steps, ...forCoverFindings(facts)];
+}
+
+/** What was seen on the way and nobody of the house has answered yet. */
+function forHarm({ harm }: StepFacts): NextStep[] {
+  return harm.map((sign) => {
+    const { kind, ...said } = sign;
+    const action = kind === "crate" ? "recordCheck" : null;
+    return step("attend", `next.${harmCode(sign)}`, action, said);
+  });
+}
+
+/** Out on days that are not kept for the loan: somebody else may have been promised them. */
+function forDaysNotKept(facts: StepFacts): NextStep[] {
+  const { today, homeOn, booked } = facts;
+  const away = whose(facts, "travelling out", "resting at venue", "at venue", "travelling home");
+  const neededOn = homeOn !== null && homeOn > today ? homeOn : today;
+  return away.flatMap(({ specimenId, accessionNumber: specimen }) => {
+    const days = booked.get(specimenId);
+    return days !== undefined && neededOn < days.endsOn
+      ? []
+      : [
+          step("attend", "next.days-not-kept", "planStage", {
+            specimen,
+            until: days === undefined ? null : addDays(days.endsOn, -1),
+            neededOn,
+          }),
+        ];
   });
 }
 
@@ -187,11 +256,11 @@ function forResting(facts: StepFacts, state: LineState, open: NextStep): NextSte
 
 /** At the venue: crates that rest there, and the way home, which nothing bars. */
 function forTimeAway(facts: StepFacts): NextStep[] {
-  const { endsOn, today, hasStageHome } = facts;
+  const { endsOn, today, homeOn } = facts;
   if (whose(facts, "resting at venue", "at venue").length === 0) return [];
   const steps = forResting(facts, "resting at venue", step("clear", "next.open", "openCrate"));
   if (endsOn <= today) steps.push(step("attend", "next.overdue", "sendHome", { endsOn }));
-  if (!hasStageHome) steps.push(step("attend", "next.plan-home", "planStage", { endsOn }));
+  if (homeOn === null) steps.push(step("attend", "next.plan-home", "planStage", { endsOn }));
   steps.push(step("clear", "next.send-home", "sendHome", { endsOn }));
   return steps;
 }
@@ -212,7 +281,7 @@ function forChecks(facts: StepFacts): NextStep[] {
 
 /** From the release to the check-in each line is somewhere of its own, and each place has its step. */
 function forJourney(facts: StepFacts): NextStep[] {
-  const steps = forMissing(facts);
+  const steps = [...forMissing(facts), ...forHarm(facts), ...forDaysNotKept(facts)];
   if (whose(facts, "travelling out").length > 0) steps.push(step("clear", "next.receive", "receiveLoan"));
   steps.push(...forTimeAway(facts));
   if (whose(facts, "travelling home").length > 0)
@@ -237,7 +306,7 @@ function stepsOf(facts: StepFacts): NextStep[] {
     case "home, to be checked":
       return forJourney(facts);
     case "checked in":
-      return [step("clear", "next.close", "closeLoan")];
+      return [...forHarm(facts), step("clear", "next.close", "closeLoan")];
     case "closed":
     case "declined":
     case "withdrawn":

@@ -27,6 +27,29 @@ export function bookedRange(loan: Days & Buffers, today: DateText): Days {
   return { startsOn, endsOn: busy.endsOn };
 }
 
+type StageDays = { departsOn: DateText; arrivesOn: DateText };
+
+/**
+ * What has to be kept for a loan: the busy days, every day of its stages, and, for
+ * what is out of its place now, the days after the loan counted from today.
+ */
+export function keptDays(
+  loan: Days & Buffers,
+  stages: readonly StageDays[],
+  awayToday: DateText | null,
+): Days {
+  const busy = busyRange(loan);
+  const ends = [
+    busy.endsOn,
+    ...stages.map(({ arrivesOn }) => addDays(arrivesOn, 1)),
+    ...(awayToday === null ? [] : [addDays(awayToday, Math.max(1, loan.daysAfter))]),
+  ];
+  return {
+    startsOn: [busy.startsOn, ...stages.map(({ departsOn }) => departsOn)].sort()[0] ?? busy.startsOn,
+    endsOn: ends.sort().at(-1) ?? busy.endsOn,
+  };
+}
+
 /** Days before and after by what travels; worked out here, a default that the centre may change. */
 export const bufferDays = { small: 14, crate: 30, "whole body": 60 } as const;
 export type TravelSize = keyof typeof bufferDays;

@@ -7,11 +7,16 @@
 import type { Prisma } from "#.generated/prisma/client.ts";
 import { type CheckComparison, compareChecks } from "#lib/condition/comparison.ts";
 import { type CheckSheet, checksOfLoan } from "#lib/condition/queries.ts";
+import { earliestStart, type FaultOfStart, faultOfStart } from "#lib/loans/asked-days.ts";
 import { type Gate, releaseGates } from "#lib/loans/gates.ts";
+import type { Harm } from "#lib/loans/harm.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
-import { loanState } from "#lib/loans/loan-state.ts";
+import { checksBesideEarlier } from "#lib/loans/line-checks.ts";
+import { loanState, statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { type NextStep, nextSteps } from "#lib/loans/next-step.ts";
 import { busyRange, type Days } from "#lib/loans/period.ts";
+import { bookedDaysOf } from "#lib/loans/queries/booked-days.ts";
+import { harmOf } from "#lib/loans/queries/harm.ts";
 import { type CaseLine, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
@@ -24,6 +29,7 @@ import { awayStates } from "#lib/loans/transitions.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { now, today } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
+import type { DateText } from "#lib/platform/dates.ts";
 import { type CrateSheet, cratesOf, type StageSheet, stagesOf } from "#lib/shipments/queries.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
@@ -69,6 +75,8 @@ export type LineChecks = {
   out: CheckSheet | null;
   home: CheckSheet | null;
   comparison: CheckComparison | null;
+  /** Every check on this loan, in the order in which they were made, beside the one it was made beside. */
+  all: { check: CheckSheet; totals: CheckComparison["totals"] | null; needsReview: boolean }[];
 };
 
 export type LoanSheet = {
@@ -80,8 +88,11 @@ export type LoanSheet = {
   venue: { id: string; name: string; address: string; countryCode: string };
   request: RequestDraft;
   missingFields: string[];
+  /** The first day on which it could be delivered when it is asked for today. */
+  earliestStart: DateText;
   daysBefore: number;
   daysAfter: number;
+  /** The days that are kept for it, or that would be. */
   busy: Days;
   createdAt: string;
   submittedAt: string | null;
@@ -104,14 +115,38 @@ export type LoanSheet = {
   nextSteps: NextStep[];
 };
 
-const beforeRelease: readonly LoanState[] = ["enquiry", "requested", "accepted", "agreed", "preparing"];
 const withGates: readonly LoanState[] = ["accepted", "agreed", "preparing"];
 
 /** Fields of the request that are missing before it can be submitted. */
-function missingFieldsOf(request: RequestDraft, day: string): string[] {
+function missingFieldsOf(request: RequestDraft): string[] {
   const parsed = LoanInput.safeParse(request);
   const missing = parsed.success ? [] : parsed.error.issues.map((issue) => String(issue.path[0] ?? ""));
-  return [...new Set(request.startsOn > day ? missing : [...missing, "startsOn"])];
+  return [...new Set(missing)];
+}
+
+/** The days that are kept for all of its specimens together, or that would be. */
+function keptOf(booked: ReadonlyMap<string, Days>, busy: Days): Days {
+  const kept = [...booked.values()];
+  return {
+    startsOn: kept.map(({ startsOn }) => startsOn).sort()[0] ?? busy.startsOn,
+    endsOn:
+      kept
+        .map(({ endsOn }) => endsOn)
+        .sort()
+        .at(-1) ?? busy.endsOn,
+  };
+}
+
+/** Of a slip, why it cannot begin on the day that is stated. */
+function faultOfSlip(state: LoanState, facts: LoanCase["request"], viewer: Viewer): FaultOfStart | null {
+  const { startsOn, today: day, daysBefore } = facts;
+  if (state !== "enquiry") return null;
+  return faultOfStart(startsOn, { today: day, daysBefore, mayHurry: !isBorrower(viewer) });
+}
+
+/** What a viewer may know of signs of harm: crates are seen by all, what a check found by who may read checks. */
+function readableHarm(harm: readonly Harm[], sight: LoanSight): Harm[] {
+  return sight.checks ? [...harm] : harm.filter(({ kind }) => kind === "crate");
 }
 
 function toAgreement(
@@ -167,7 +202,16 @@ function coversOf({ row }: LoanCase): CoverSheet[] {
 function checksOfLine(checks: readonly CheckSheet[]): LineChecks {
   const out = checks.findLast((check) => check.occasion === "out") ?? null;
   const home = checks.findLast((check) => check.occasion === "home") ?? null;
-  return { out, home, comparison: out && home ? compareChecks(out, home) : null };
+  return {
+    out,
+    home,
+    comparison: out && home ? compareChecks(out, home) : null,
+    all: checksBesideEarlier(checks).map(({ check, comparison }) => ({
+      check,
+      totals: comparison?.totals ?? null,
+      needsReview: comparison?.needsReview ?? false,
+    })),
+  };
 }
 
 async function latestRunOf(reader: Reader, loanId: string) {
@@ -207,18 +251,23 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
     hasCrates: crates.length > 0,
     isEnded: row.closedAt !== null,
   });
+  const isAway = lines.some((line) => awayStates.includes(line.state));
   const latestRun = await latestRunOf(reader, loanId);
-  const judged = beforeRelease.includes(state)
+  const judged = statesBeforeRelease.includes(state)
     ? judgeSuitability(facts, subjects)
     : (latestRun?.findings ?? []);
   const release = withGates.includes(state) ? await releaseFactsOf(reader, loanCase, judged) : null;
   const gates = readableGates(release === null ? [] : releaseGates(release), sight);
   const findings = readableFindings(judged, sight);
   const request = toRequest(row);
-  const missingFields = missingFieldsOf(request, day);
+  const missingFields = missingFieldsOf(request);
+  const booked = await bookedDaysOf(reader, loanId);
+  const harm =
+    isAway || state === "home, to be checked" || state === "checked in"
+      ? ((await harmOf(reader, [loanId])).get(loanId) ?? [])
+      : [];
   const needed = officesNeeded(judged);
   const accepted = decisionsOf(loanCase).filter((one) => one.counts && one.outcome === "accept");
-  const isAway = lines.some((line) => awayStates.includes(line.state));
   return {
     id: row.id,
     number: row.number,
@@ -238,9 +287,10 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
     },
     request,
     missingFields,
+    earliestStart: earliestStart(day, row),
     daysBefore: row.daysBefore,
     daysAfter: row.daysAfter,
-    busy: busyRange(facts),
+    busy: keptOf(booked, busyRange(facts)),
     createdAt: row.createdAt.toISOString(),
     submittedAt: row.submittedAt?.toISOString() ?? null,
     closedAt: row.closedAt?.toISOString() ?? null,
@@ -269,6 +319,7 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
       now: now().toISOString(),
       endsOn: facts.endsOn,
       missingFields,
+      faultOfStart: faultOfSlip(state, facts, viewer),
       lines: lines.map(({ specimenId, accessionNumber, state: lineState }) => ({
         specimenId,
         accessionNumber,
@@ -287,7 +338,9 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
         : null,
       hasCover: row.covers.length > 0,
       gates,
-      hasStageHome: stages.some((stage) => stage.direction === "home"),
+      homeOn: stages.find((stage) => stage.direction === "home")?.arrivesOn ?? null,
+      booked,
+      harm: readableHarm(harm, sight),
       resting: crates
         .filter((crate) => crate.state === "resting closed")
         .map(({ code, notBefore, contents }) => ({

@@ -4,8 +4,11 @@
  * state is computed from its lines.
  */
 import { z } from "zod";
-import { DateText } from "#lib/platform/dates.ts";
+import { CountryCode } from "#lib/platform/countries.ts";
+import { DateText, daysBetween } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
+import { CurrencyCode, minorUnits } from "#lib/platform/money.ts";
+import { Telephone } from "#lib/platform/telephone.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
 export const purposes = ["teaching", "exhibition", "research", "picture-taking"] as const;
@@ -90,6 +93,15 @@ export type Finding = {
 
 const text = (most: number) => z.string().trim().max(most);
 
+/** The longest loan, three years with a leap day: a long loan is renewed after that (common practice, no source). */
+export const longestLoanDays = 1_096;
+
+/** What is wrong with the days of a loan whatever day it is today; null when nothing is. */
+export function faultOfDays({ startsOn, endsOn }: { startsOn: DateText; endsOn: DateText }): string | null {
+  if (!(startsOn < endsOn)) return "loan.period-reversed";
+  return daysBetween(startsOn, endsOn) <= longestLoanDays ? null : "loan.too-long";
+}
+
 /** What a borrower states; may be saved half done, and is checked whole when it is submitted. */
 export const LoanInput = z
   .object({
@@ -108,20 +120,20 @@ export const LoanInput = z
     endsOn: DateText,
     contactName: text(120).min(1),
     contactEmail: z.email().max(200),
-    contactPhone: text(40).min(3),
+    contactPhone: Telephone,
     /** The cover that the borrower says it will take out. */
     cover: z
       .object({
-        minor: z.number().int().min(1).max(1_000_000_000_000),
-        currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
+        minor: minorUnits(1_000_000_000_000),
+        currency: CurrencyCode,
       })
       .nullable(),
     note: text(2_000),
   })
   .check((context) => {
     const { value, issues } = context;
-    if (!(value.startsOn < value.endsOn))
-      issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message: "loan.period-reversed" });
+    const message = faultOfDays(value);
+    if (message !== null) issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message });
   });
 export type LoanInput = z.infer<typeof LoanInput>;
 
@@ -142,12 +154,12 @@ export const CoverInput = z
     loanId: Id,
     insurer: text(160).min(1),
     policyNumber: text(80).min(1),
-    minor: z.number().int().min(1).max(1_000_000_000_000),
-    currency: z.string().regex(/^[A-Z]{3}$/, "currency.three-letters"),
+    minor: minorUnits(1_000_000_000_000),
+    currency: CurrencyCode,
     startsAt: z.iso.datetime({ offset: true }),
     endsAt: z.iso.datetime({ offset: true }),
     coversTransit: z.boolean(),
-    territories: z.array(z.string().regex(/^[A-Z]{2}$/, "country.two-letters")).max(60),
+    territories: z.array(CountryCode).max(60),
   })
   .check((context) => {
     const { value, issues } = context;

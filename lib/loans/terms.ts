@@ -6,7 +6,12 @@
  * Masses are kilograms, lengths millimetres, humidity a fraction, money whole minor
  * units. Invariant: what is drawn up can be read again (frozen-terms.ts).
  */
-import { type CommonFigure, groupLimits, type LimitConflict } from "#lib/environment/group-limits.ts";
+import {
+  type CommonFigure,
+  groupLimits,
+  type LimitConflict,
+  type LimitLevel,
+} from "#lib/environment/group-limits.ts";
 import type { CommonLimits } from "#lib/environment/schema.ts";
 import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
 import { type ClauseFacts, clausesFor } from "#lib/loans/clauses.ts";
@@ -32,6 +37,7 @@ import { type CostSum, sumOfCosts } from "#lib/loans/rules/cover.ts";
 import type { LoanInput } from "#lib/loans/schema.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import type { Money } from "#lib/specimens/schema.ts";
+import { sizeWithThickness } from "#lib/specimens/sheet-size.ts";
 
 export type TermsSubject = SpecimenCase & {
   latinTitle: string;
@@ -51,7 +57,21 @@ export type TermsFacts = {
   conditions: AgreementTerms["conditions"];
 };
 
-/** What the borrower keeps within: the warning bands and the ceilings. */
+/**
+ * Which figure of each quantity the borrower keeps within: of the air the band beyond which somebody has to attend,
+ * and at most that much change; of light, its sum over a year and ultraviolet the ceiling beyond which it bars. What
+ * is only aimed at is no term.
+ */
+const keptLevel: Readonly<Record<keyof ScheduleLimits, LimitLevel>> = {
+  temperatureC: "warn",
+  humidity: "warn",
+  temperatureChange24hK: "warn",
+  humidityChange24h: "warn",
+  illuminanceLx: "max",
+  lightLxHoursPerYear: "max",
+  uvMicrowattPerLumen: "alarm",
+};
+
 function toScheduleLimits(limits: CommonLimits): ScheduleLimits {
   const band = (ends: { low: number; high: number } | null) =>
     ends === null ? null : { low: ends.low, high: ends.high };
@@ -62,16 +82,16 @@ function toScheduleLimits(limits: CommonLimits): ScheduleLimits {
     humidityChange24h: limits.humidityChange24h.warn,
     illuminanceLx: limits.illuminanceLx.max,
     lightLxHoursPerYear: limits.lightLxHoursPerYear.max,
-    uvMicrowattPerLumen: limits.uvMicrowattPerLumen.target,
+    uvMicrowattPerLumen: limits.uvMicrowattPerLumen.alarm,
   };
 }
 
-/** The sources of the figures that are printed: of each quantity once, whichever end of its band they set. */
+/** The sources of the figures that are kept: of each quantity once, whichever end of its band they set. */
 function limitSources(figures: readonly CommonFigure[], limits: ScheduleLimits): LimitSource[] {
   const printed = Object.keys(limits) as (keyof ScheduleLimits)[];
   const sources = printed.flatMap((quantity) =>
     figures
-      .filter((figure) => figure.quantity === quantity)
+      .filter((figure) => figure.quantity === quantity && figure.level === keptLevel[quantity])
       .flatMap((figure) =>
         figure.ground.map(({ title, where, standing }) => ({ quantity, title, where, standing })),
       ),
@@ -82,7 +102,7 @@ function limitSources(figures: readonly CommonFigure[], limits: ScheduleLimits):
 /** The pairs that exclude each other on a band that is printed: the warning band, and on the road the alarm. */
 function printedConflicts(conflicts: readonly LimitConflict[]): TermsConflict[] {
   return bandQuantities.flatMap((quantity) => {
-    const printed = quantity === "transitTemperatureC" ? "alarm" : "warn";
+    const printed = quantity === "transitTemperatureC" ? "alarm" : keptLevel[quantity];
     return conflicts
       .filter((conflict) => conflict.quantity === quantity && conflict.level === printed)
       .flatMap(({ pairs }) => pairs.map((pair) => ({ quantity, ...pair })));
@@ -103,7 +123,7 @@ function scheduleRow(subject: TermsSubject, request: RequestFacts): ScheduleRow 
     scientificName: specimen.scientificName,
     series,
     components: specimen.components.map(({ name, count }) => ({ name, count })),
-    size: specimen.mountedSize ?? specimen.size,
+    size: specimen.mountedSize ?? sizeWithThickness(specimen.size, specimen.sheetThicknessMm),
     massKg: specimen.mountedMassKg ?? specimen.massKg,
     isWithMount: specimen.mountedSize !== null || specimen.mountedMassKg !== null,
     use: specimen.use,

@@ -50,6 +50,11 @@ export function requireMayHappen(crate: { code: string; state: CrateState }, kin
     throw new Refusal("conflict", "crate.not-now", { crate: crate.code, state: crate.state, kind });
 }
 
+/** Whether a crate that is to travel on is open, so that it is packed and sealed anew; on its way or at rest it is closed. */
+export function needsNewSeal(state: CrateState): boolean {
+  return state !== "with the carrier" && state !== "resting closed";
+}
+
 /** A seal is intact on the way only if every arrival since it was set says so; null when nobody looked. */
 export function sealHolds(
   events: readonly { kind: CrateEventKind; sealIntact: boolean | null }[],

@@ -3,9 +3,9 @@
  * journey. What happened to a crate is an append-only chain; its state is derived.
  */
 import { z } from "zod";
+import { CountryCode } from "#lib/platform/countries.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
-import { CountryCode } from "#lib/provenance/schema.ts";
 
 export const crateEventKinds = ["packed", "sealed", "handed over", "arrived", "opened", "emptied"] as const;
 export type CrateEventKind = (typeof crateEventKinds)[number];

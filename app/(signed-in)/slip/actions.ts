@@ -6,6 +6,7 @@ import type { FormState } from "#app/_parts/form-state.ts";
 import { textIn } from "#app/_parts/sent-fields.ts";
 import { runAction } from "#app/_server/action.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
+import { formatRange } from "#app/_words/format.ts";
 import { noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
 import { stateRequest } from "#lib/loans/commands/state-request.ts";
@@ -13,28 +14,45 @@ import { submitRequest } from "#lib/loans/commands/submit-request.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
 import { findSlip } from "#lib/loans/queries/list-loans.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
+import { DateText } from "#lib/platform/dates.ts";
 
-/** Notes specimens on the slip that is being gathered, or begins one. @returns how many were added */
-async function note(viewer: Viewer, specimenIds: string[], seriesId: string | null): Promise<number> {
+type Days = { startsOn: string; endsOn: string };
+
+/** The days that were looked for in the catalogue, where both stand in the form and can be read. */
+function lookedFor(fields: FormData): Days | null {
+  const [startsOn, endsOn] = [textIn(fields, "freeFrom"), textIn(fields, "freeUntil")];
+  const areDays = [startsOn, endsOn].every((day) => DateText.safeParse(day).success);
+  return areDays && startsOn < endsOn ? { startsOn, endsOn } : null;
+}
+
+/** Notes specimens on the slip that is being gathered, or begins one for the days that were looked for. */
+async function note(
+  viewer: Viewer,
+  specimenIds: string[],
+  seriesId: string | null,
+  days: Days | null,
+): Promise<{ added: number; days: Days }> {
   const slip = await findSlip(viewer);
-  if (slip) return (await noteSpecimen(viewer, { loanId: slip.id, specimenIds, seriesId })).added;
-  const { id } = await openLoan(viewer, { borrowerId: null, request: null, specimenIds });
-  if (seriesId === null) return specimenIds.length;
-  return (await noteSpecimen(viewer, { loanId: id, specimenIds: [], seriesId })).added + specimenIds.length;
+  if (slip) return await noteSpecimen(viewer, { loanId: slip.id, specimenIds, seriesId, days });
+  const opened = await openLoan(viewer, { borrowerId: null, request: null, specimenIds, days });
+  if (seriesId === null) return { added: specimenIds.length, days: opened.days };
+  const noted = await noteSpecimen(viewer, { loanId: opened.id, specimenIds: [], seriesId, days });
+  return { ...noted, added: noted.added + specimenIds.length };
 }
 
 export async function noteOnSlip(_before: FormState, fields: FormData): Promise<FormState> {
   return await runAction(async (viewer) => {
     const specimenId = textIn(fields, "specimenId");
     const seriesId = textIn(fields, "seriesId");
-    const added = await note(
+    const { added, days } = await note(
       viewer,
       specimenId === "" ? [] : [specimenId],
       seriesId === "" ? null : seriesId,
+      lookedFor(fields),
     );
     revalidatePath("/slip");
     if (added === 0) return { message: words.notedAlready };
-    return { message: added === 1 ? words.noted : words.notedMany(added) };
+    return { message: words.noted(added, formatRange(days.startsOn, days.endsOn)) };
   });
 }
 
@@ -47,7 +65,7 @@ export async function takeOffSlip(
     await removeSpecimen(viewer, { loanId, specimenId });
     revalidatePath("/slip");
     revalidatePath(`/loans/${loanId}`);
-    return { message: words.offSlip };
+    return { goTo: `/slip?off=${specimenId}` };
   });
 }
 

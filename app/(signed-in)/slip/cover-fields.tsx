@@ -5,8 +5,9 @@ import { useState } from "react";
 import { type Control, useController } from "react-hook-form";
 import { FieldGrid, TextField } from "#app/_parts/fields.tsx";
 import { digitsOf } from "#app/_parts/sent-fields.ts";
-import { readNumber } from "#app/_parts/typed-number.ts";
+import { readMinor } from "#app/_parts/typed-number.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
+import { numberSentence } from "#app/_words/number-problem.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
 
 type Cover = RequestDraft["cover"];
@@ -18,9 +19,8 @@ function typedAmount(cover: Cover): string {
 }
 
 function readCover(amount: string, currency: string): Cover {
-  const value = readNumber(amount);
-  if (value === null) return null;
-  return { minor: Math.round(value * 10 ** digitsOf(currency)), currency };
+  const minor = readMinor(amount, digitsOf(currency));
+  return minor === null ? null : { minor, currency };
 }
 
 export function CoverFields({
@@ -60,7 +60,7 @@ export function CoverFields({
           value={shown.amount}
           onBlur={field.onBlur}
           onChange={(event) => change(event.target.value, shown.currency)}
-          error={error}
+          error={error && (numberSentence(shown.amount, { decimals: digitsOf(shown.currency) }) ?? error)}
         />
         <TextField
           label={words.coverCurrency}

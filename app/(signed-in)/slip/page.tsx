@@ -4,6 +4,7 @@ import Link from "next/link";
 import { notFound, redirect } from "next/navigation";
 import { ActForm } from "#app/_parts/act-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { parameterOf, type Search } from "#app/_parts/page-links.ts";
 import { Masthead, NextBox, PlainPage, RecordPage, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { Strip } from "#app/_parts/strip.tsx";
@@ -12,9 +13,10 @@ import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
 import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
-import { saveAndSubmit, saveRequest, takeOffSlip } from "#app/(signed-in)/slip/actions.ts";
+import { noteOnSlip, saveAndSubmit, saveRequest, takeOffSlip } from "#app/(signed-in)/slip/actions.ts";
 import { RequestForm } from "#app/(signed-in)/slip/request-form.tsx";
-import { requestVenues } from "#app/(signed-in)/slip/request-venues.ts";
+import { isVenueChosen, requestVenues, startOfRequest } from "#app/(signed-in)/slip/request-venues.ts";
+import { TakenOff } from "#app/(signed-in)/slip/taken-off.tsx";
 import { findSlip } from "#lib/loans/queries/list-loans.ts";
 import { listLoanSpecimens } from "#lib/loans/queries/loan-specimens.ts";
 import { getLoan, type LoanSheet } from "#lib/loans/queries.ts";
@@ -33,13 +35,23 @@ const toSpecimens = (
   </Link>
 );
 
-async function NotedSpecimens({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+async function NotedSpecimens({
+  viewer,
+  loan,
+  off,
+}: {
+  viewer: Viewer;
+  loan: LoanSheet;
+  /** What was just taken off. */
+  off: string | undefined;
+}) {
   const from = today();
   const until = addDays(from, 365);
   const ids = loan.lines.map((line) => line.specimenId);
   const free = await freePeriodsOf(viewer, ids, from, until);
   return (
     <Section id="specimens" title={words.specimens}>
+      <TakenOff viewer={viewer} specimenId={off} specimenIds={ids} putBack={noteOnSlip} />
       <DataTable
         caption={loanWords.tables.specimens}
         captionHidden
@@ -92,7 +104,7 @@ async function NotedSpecimens({ viewer, loan }: { viewer: Viewer; loan: LoanShee
   );
 }
 
-export default async function SlipPage() {
+export default async function SlipPage({ searchParams }: { searchParams: Promise<Search> }) {
   const viewer = await requireViewer("/slip");
   if (!mayDo(viewer, "openLoan")) notFound();
   if (!isBorrower(viewer)) redirect("/loans?phase=slips");
@@ -105,6 +117,9 @@ export default async function SlipPage() {
       </PlainPage>
     );
   const loan = await getLoan(viewer, slip.id);
+  const off = parameterOf(await searchParams, "off");
+  const venues = await requestVenues(viewer, loan.borrower.id);
+  const venue = isVenueChosen(loan.request, venues) ? loan.venue.name : words.venueOpen;
   const specimens = await listLoanSpecimens(viewer, slip.id);
   const sheets = new Set([...specimens.values()].flatMap((one) => (one.seriesCode === null ? [] : [one.id])));
   return (
@@ -113,7 +128,7 @@ export default async function SlipPage() {
         <Masthead
           number={loan.number}
           title={words.title}
-          latin={`${loanWords.count(loan.lines.length)}, ${loan.venue.name}`}
+          latin={`${loanWords.count(loan.lines.length)}, ${venue}`}
           standing={
             <p>
               <StateMark outcome="neutral">{loanWords.states[loan.state]}</StateMark>
@@ -128,19 +143,25 @@ export default async function SlipPage() {
         { id: "suitability", label: words.suitability },
       ]}
     >
-      <NotedSpecimens viewer={viewer} loan={loan} />
+      <NotedSpecimens viewer={viewer} loan={loan} off={off} />
       <Section id="request" title={words.request}>
         <RequestForm
           loanId={loan.id}
-          start={loan.request}
-          venues={await requestVenues(viewer, loan.borrower.id)}
+          start={startOfRequest(loan.request, venues)}
+          keptVenueId={loan.request.venueId}
+          venues={venues}
           buffers={loan}
+          earliest={loan.earliestStart}
           currency={(await centreSettings()).currency}
           save={saveRequest.bind(null, loan.id)}
           submit={loan.lines.length > 0 ? saveAndSubmit.bind(null, loan.id) : undefined}
         />
       </Section>
-      <SuitabilitySection loan={loan} sheets={sheets} about={words.suitabilityAbout} />
+      <SuitabilitySection
+        loan={loan}
+        sheets={sheets}
+        about={words.suitabilityAbout(loan.venue.name, loan.request.purpose !== "")}
+      />
     </RecordPage>
   );
 }

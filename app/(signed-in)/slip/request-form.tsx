@@ -1,7 +1,8 @@
 /**
  * The request as a form: what for, where, when, who answers. It may be saved half
  * done; what a submitted request needs is told at its field. Fields that only a
- * show asks for appear with it.
+ * show asks for appear with it. The first button saves, so that Enter in a field
+ * saves and never submits.
  */
 "use client";
 
@@ -19,6 +20,7 @@ import type { FormState } from "#app/_parts/form-state.ts";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
+import { formatDate } from "#app/_words/format.ts";
 import { CoverFields } from "#app/(signed-in)/slip/cover-fields.tsx";
 import { RequestDraft } from "#lib/loans/inputs.ts";
 import {
@@ -38,23 +40,34 @@ function isShown({ purpose, audience }: Stated): boolean {
 }
 
 /** What the form does not ask is not kept from an earlier choice. */
-function tidy(values: RequestDraft): RequestDraft {
+function withoutUnasked(values: RequestDraft): RequestDraft {
   return isShown(values) ? values : { ...values, paidAdmission: false, displayStyle: "didactic" };
+}
+
+/** Half done, a slip stays at the venue where it stands; with its purpose its venue is chosen as well. */
+function atSomeVenue(values: RequestDraft, keptVenueId: string): RequestDraft {
+  return values.venueId === "" && values.purpose === "" ? { ...values, venueId: keptVenueId } : values;
 }
 
 export function RequestForm({
   loanId,
   start,
+  keptVenueId,
   venues,
   buffers,
+  earliest,
   currency,
   save,
   submit: send,
 }: {
   loanId: string;
   start: RequestDraft;
+  /** Where the request stands now, chosen or not. */
+  keptVenueId: string;
   venues: readonly { id: string; name: string }[];
   buffers: { daysBefore: number; daysAfter: number };
+  /** The first day on which what is noted could be delivered. */
+  earliest: string;
   /** The currency of the centre, to begin with. */
   currency: string;
   save: (values: RequestDraft) => Promise<FormState>;
@@ -67,7 +80,7 @@ export function RequestForm({
     start,
     async (values) => await (submits.current && send ? send(values) : save(values)),
     `request ${loanId}`,
-    tidy,
+    (values) => atSomeVenue(withoutUnasked(values), keptVenueId),
   );
   const { form, state, pending, submit, errorOf } = record;
   const { register, control } = form;
@@ -95,6 +108,7 @@ export function RequestForm({
           <SelectField
             label={words.purpose}
             options={purposes.map((one) => [one, loanWords.purposes[one]] as const)}
+            empty={words.choosePurpose}
             {...register("purpose")}
             error={errorOf("purpose")}
           />
@@ -163,11 +177,13 @@ export function RequestForm({
             label={words.venue}
             hint={words.venueHint}
             options={venues.map(({ id, name }) => [id, name] as const)}
+            {...(start.venueId === "" ? { empty: words.chooseVenue } : {})}
             {...register("venueId")}
             error={errorOf("venueId")}
           />
           <TextField
             label={words.startsOn}
+            hint={words.earliest(formatDate(earliest))}
             type="date"
             {...register("startsOn")}
             error={errorOf("startsOn")}
@@ -212,17 +228,26 @@ export function RequestForm({
         error={errorOf("cover.minor") ?? errorOf("cover.currency") ?? errorOf("cover")}
       />
       <TextAreaField label={words.note} {...register("note")} error={errorOf("note")} />
-      {send && <p className="quiet small">{words.submitFixed}</p>}
+      {send && (
+        <>
+          <h3>{words.submitTitle}</h3>
+          <ul>
+            {words.submitFixed.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </>
+      )}
       <FormAnswer state={state} />
       <FormActions>
+        <button type="submit" value="save" className={send ? "outline" : undefined} disabled={pending}>
+          {words.save}
+        </button>
         {send && (
           <button type="submit" value="submit" disabled={pending}>
             {words.submit}
           </button>
         )}
-        <button type="submit" value="save" className={send ? "outline" : undefined} disabled={pending}>
-          {words.save}
-        </button>
       </FormActions>
     </form>
   );

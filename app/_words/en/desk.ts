@@ -29,6 +29,18 @@ export const deskWords = {
     "due.borrower-signs": "{loan}, {borrower}: the borrower has to sign the agreement.",
     "due.release": "{loan}, {borrower}: agreed from {date}; release when every gate holds.",
     "due.arrives": "{loan}, {borrower}: on the way; receipt has to be signed on arrival.",
+    "due.seal-broken":
+      "{loan}, {borrower}: crate {crate} came with a broken seal. Stays until each specimen in it has been checked since; {unchecked} to go.",
+    "due.crate-damaged":
+      "{loan}, {borrower}: crate {crate} came damaged outside: {damage}. Stays until each specimen in it has been checked since; {unchecked} to go.",
+    "due.seal-broken-and-damaged":
+      "{loan}, {borrower}: crate {crate} came with a broken seal and damaged outside: {damage}. Stays until each specimen in it has been checked since; {unchecked} to go.",
+    "due.changed-away":
+      "{loan}, {borrower}: {specimen} changed while it was away ({new} new, {worse} worse). Stays until somebody of the house has checked it, or it is checked in.",
+    "due.changed-home":
+      "{loan}, {borrower}: {specimen} came home changed ({new} new, {worse} worse). Stays until it is checked in.",
+    "due.judged-gravely":
+      "{loan}, {borrower}: {specimen} was checked in with the verdict “{verdict}”. Stays until it is checked again.",
     "due.open": "{loan}, {borrower}: crates rest until {moment}; open after that.",
     "due.coming-home": "{loan}, {borrower}: on the way home.",
     "due.check-in": "{loan}, {borrower}: home, to be counted and checked (specimens: {count}).",

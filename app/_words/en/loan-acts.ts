@@ -131,6 +131,15 @@ export const coverWords = {
   gapSource: "Stages that nobody has planned take all the days kept for them (worked out here)",
   record: "Record a certificate",
   recorded: "The certificate is on record.",
+  takeBack: "Take it back",
+  takeBackOf: (policy: string) => `Take ${policy} off the record`,
+  takenBack: "The certificate is off the record.",
+  takeBackFollows: [
+    "It is for a certificate that was recorded wrongly. It goes off the record, with your name in what happened, and counts no more for cover.",
+    "The hours that it covered are uncovered until another certificate is recorded, and nothing leaves before that.",
+  ],
+  takeBackSigned: (version: number) =>
+    `Version ${version} of the agreement names it and keeps naming it. Draw up a new version afterwards.`,
   needsTerritories: "A certificate without countries has not said where it holds, so it counts nowhere.",
   hidden: "Replacement costs are for the registrars of both sides to see.",
 } as const;

@@ -181,6 +181,8 @@ export const loanFindingWords = {
       "{passage} wants care ({check}): {needed} {unit} are needed, {available} {unit} are there.",
     "way-in.in-this-manner": "Its crate passes {passage} only in this manner: {manner}.",
     "way-in.not-measured": "{passage} has not been measured ({check}); {needed} {unit} are needed.",
+    "way-in.slope-not-known": "Nobody has stated how steep {passage} is.",
+    "way-in.steep": "{passage} is steep: it rises {slopePercent} %; up to {gentlePercent} % is gentle.",
     "way-in.no-passages":
       "The venue has not described its way in. The crate is {lengthMm} × {widthMm} × {heightMm} mm, {grossMassKg} kg.",
     "way-in.size-not-known": "It has not been measured and weighed, so its crate is not known.",
@@ -253,6 +255,9 @@ export const loanFindingWords = {
     "way.less-light": "Dim, filter, or show it for fewer hours or days.",
     "way.case-or-other-room": "Show it in a conditioned case or another room, or choose another season.",
     "way.measure-passage": "Have the passage measured, the clear opening with the leaf open.",
+    "way.measure-slope":
+      "Measure the ramp's slope with the carrier, and have it stated with the venue's way in.",
+    "way.more-hands": "Agree with the carrier on more hands or a winch.",
     "way.measure-specimen": "Measure and weigh it.",
     "way.other-way-in": "Find another way in, or choose another specimen.",
     "way.site-visit": "Look at it on the spot before the crate is built.",

@@ -57,6 +57,7 @@ const gates: Record<GateName, string> = {
   "nothing barred": "Nothing barred",
   crates: "Crates complete and sealed",
   carrier: "Carrier",
+  booked: "Days kept for it",
 };
 
 const crateStates: Record<CrateState, string> = {
@@ -152,6 +153,7 @@ export const loanWords = {
   outcomesOnly: "What a rule found is for the lender and your registrar to see; the way out is yours.",
   moreNotes: (count: number) => (count === 1 ? "1 more to attend to" : `${count} more to attend to`),
   keptRun: (occasion: string) => `Kept as it was found, last ${occasion}:`,
+  keptRunWithout: (numbers: string) => `Not among them, as noted since: ${numbers}.`,
   occasions: {
     request: "when the request was submitted",
     decision: "at the decision",
@@ -164,7 +166,16 @@ export const loanWords = {
   // specimens
   noSpecimens: "No specimen is on this loan. One is noted from the catalogue, or here by its number.",
   since: "Since",
-  lastCheck: "Check on this loan",
+  lastCheck: "Last check on this loan",
+  checksOnLoan: "Checks on this loan",
+  checksCount: (count: number) => `${count} checks on this loan`,
+  checkedOn: "Day",
+  checkedBy: "Who looked",
+  gradeField: "Grade",
+  differences: "Against the check before",
+  firstCheck: "the first on this loan",
+  checkSigned: (number: string, occasion: string, day: string, grade: string) =>
+    `The check of ${number} is signed and on record: ${occasion}, ${day}, grade ${grade}.`,
   notChecked: "none yet",
   acts: "Acts",
   grade: "grade",
@@ -174,7 +185,17 @@ export const loanWords = {
   noteButton: "Note it on this loan",
   takeOff: "Take off",
   withdraw: "Withdraw",
+  withdrawOf: (number: string) => `Withdraw ${number} for good`,
   withdrawCaution: "What is withdrawn from a loan does not come back to it; its days are given back.",
+  withdrawUnpacks: "It is taken out of its crate, which is open again and wants a new seal.",
+  withdrawAfterAgreement: (version: number) =>
+    `Version ${version} of the agreement names it, so a new version has to be drawn up and signed by both before anything leaves.`,
+  withdrawLast: "It is the last specimen, so the whole request is withdrawn with it and the file is ended.",
+  withdrawnDone: (number: string) => `${number} is withdrawn, and its days are given back.`,
+  notedSince: "noted since, nothing held",
+  notedAlready: "It is on this loan already.",
+  notedWaits: (count: number) =>
+    `${count === 1 ? "Noted" : `${count} specimens noted`} on this loan. Nothing is held for ${count === 1 ? "it" : "them"} until the request is submitted again.`,
   check: "Check",
   // request
   changeRequest: "Change the request",
@@ -195,9 +216,12 @@ export const loanWords = {
   notSubmitted: "not yet",
   opened: "Opened",
   withdrawLoan: "Withdraw the whole request",
-  withdrawLoanCaution: "Every specimen is taken off, its days are given back, and the file is ended.",
+  withdrawLoanCaution:
+    "Every specimen is taken off, its days are given back, and the file is ended. This cannot be taken back; a new loan would be asked for anew.",
   // dates
   busy: "Kept free for the loan",
+  wouldBeBusy: "Days the loan would take",
+  notHeld: "nothing held yet",
   loanDays: "On loan",
   wayOutDays: "Way out",
   wayHomeDays: "Way home",

@@ -96,7 +96,7 @@ export const roadWords = {
   sendAll: "Everything that is away",
   chooseSome: "Or only some of it",
   sealOf: (code: string) => `Seal of ${code}`,
-  sealOptional: "Leave it empty for a crate that stayed closed.",
+  sealHint: "It was opened, so it goes home with a new seal. Leave it empty only when nothing in it goes.",
   carrierHome: "Who takes them",
   carrierHomeHint: "Asked for because no way home is planned. Leave it empty when you bring them yourself.",
   send: "Hand over and send home",

@@ -2,7 +2,15 @@
 export const loansWords = {
   refusals: {
     "loan.period-reversed": "The return-by has to lie after the day of delivery.",
+    "loan.too-long":
+      "A loan runs for three years at most, and is renewed after that. Choose an earlier return-by.",
     "loan.starts-in-past": "The day of delivery has to lie ahead.",
+    "loan.starts-too-soon":
+      "The earliest possible day of delivery is {earliest}: the days before it are kept for checks, packing and travel.",
+    "loan.starts-too-late":
+      "Nobody can promise a specimen more than five years ahead. Choose an earlier day of delivery.",
+    "loan.another-start": "Choose another day of delivery.",
+    "loan.tick-what-goes": "Tick what goes home.",
     "loan.borrower-missing": "Say which institution borrows.",
     "loan.no-venue": "{borrower} has no venue yet. Describe the venue first, then ask for specimens.",
     "loan.no-specimens": "There is no specimen on it yet. Put at least one on the slip.",
@@ -55,6 +63,12 @@ export const loansWords = {
       "The checks of {specimen} differ: {new} new, {worse} worse. The verdict cannot be “no change”.",
   },
   gates: {
+    "gate.not-kept": "No days are kept for {specimen}.",
+    "gate.kept-later":
+      "{specimen} is kept for this loan from {from} on, and not today, {today}. Let it go then, or plan the way out from today on.",
+    "gate.kept-until":
+      "{specimen} is kept for this loan until {until} only, and the way out lasts longer. Plan it anew.",
+    "gate.kept": "Kept for this loan from {from} until {until}.",
     "gate.finding": "{specimen}: {fact}",
     "gate.nothing-to-release": "There is nothing to release.",
     "gate.no-agreement": "No agreement has been drawn up.",
@@ -93,6 +107,7 @@ export const loansWords = {
   steps: {
     "next.no-specimens": "No specimen is on the slip yet.",
     "next.state-request": "Some of the request is not stated yet: {fields}.",
+    "next.other-start": "The loan cannot begin on the day that is stated. {fact}",
     "next.submit": "{specimens} specimens are on the slip. Submit the request.",
     "next.barred": "{specimen} is barred. {fact} {wayOut}",
     "next.attend": "{findings} findings on {specimens} specimens want attention.",
@@ -104,6 +119,7 @@ export const loansWords = {
     "next.draw-up": "Draw up the agreement.",
     "next.sign": "Version {version} waits for the signature of the {party}.",
     "next.record-cover": "No certificate of cover is on record yet.",
+    "next.cover": "Cover, {specimen}: {fact} {wayOut}",
     "next.gate": "{gate}: {fact}",
     "next.dispatch": "Every gate holds. Let {specimens} specimens go out.",
     "next.receive": "The crates are on their way. Receive them when they come.",
@@ -113,6 +129,20 @@ export const loansWords = {
     "next.plan-home": "The way home is not planned yet. The specimens leave the venue by {endsOn}.",
     "next.send-home": "Send the specimens home; nothing bars that. They leave the venue by {endsOn}.",
     "next.receive-home": "The crates are on their way home. Receive them when they come.",
+    "next.days-not-kept":
+      "{specimen} is out and its days are kept until {until} only; it is needed on {neededOn}. Somebody else may have been promised the days after.",
+    "next.seal-broken":
+      "Crate {crate} came with a broken seal, {at}. It stays here until each specimen in it has been checked since; {unchecked} to go.",
+    "next.crate-damaged":
+      "Crate {crate} came damaged outside, {at}: {damage}. It stays here until each specimen in it has been checked since; {unchecked} to go.",
+    "next.seal-broken-and-damaged":
+      "Crate {crate} came with a broken seal and damaged outside, {at}: {damage}. It stays here until each specimen in it has been checked since; {unchecked} to go.",
+    "next.changed-away":
+      "{specimen} changed while it was away, by the check of {checkedOn}: {new} new, {worse} worse. It stays here until somebody of the house has checked it, or it is checked in.",
+    "next.changed-home":
+      "{specimen} came home changed, by the check of {checkedOn}: {new} new, {worse} worse. It stays here until it is checked in.",
+    "next.judged-gravely":
+      "{specimen} was checked in with the verdict “{verdict}”. It stays here until it is checked again.",
     "next.missing": "{specimen} is missing. Look for it, and count it in when it is found.",
     "next.count": "Crate {crate} may be opened. Count what came home.",
     "next.check-home": "{specimen} is home and wants a check.",

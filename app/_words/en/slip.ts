@@ -5,23 +5,26 @@ export const slipWords = {
   title: "Enquiry slip",
   none: "Your slip is empty. Note a specimen from the catalogue; say afterwards what it is for, where and when.",
   findSpecimens: "Find specimens",
-  noted: "Noted on the slip.",
+  noted: (count: number, days: string) =>
+    `${count === 1 ? "Noted" : `${count} specimens noted`} on the slip, which is for ${days}.`,
   notedAlready: "It is on the slip already.",
-  notedMany: (count: number) => `${count} specimens noted on the slip.`,
-  offSlip: "Taken off the slip.",
+  takenOff: (number: string) => `${number} is taken off.`,
+  putBack: "Put it back",
   takeOff: "Take off",
   saved: "Saved. Suitability below is worked out anew.",
   specimens: "Specimens",
   free: "Free in the next year",
   request: "Request",
   suitability: "Suitability",
-  suitabilityAbout:
-    "Worked out anew from what was last saved, before you ask. Bars do not stop you from asking, but nothing leaves while one stands.",
+  suitabilityAbout: (venue: string, purposeKnown: boolean) =>
+    `Worked out anew for ${venue} from what was last saved${purposeKnown ? "" : ", as teaching until a purpose is chosen"}, before you ask. Bars do not stop you from asking, but nothing leaves while one stands.`,
+  venueOpen: "venue to be chosen",
   titleField: "Name of the course or show",
   titleHint: "As it will stand on the loan, for example “Winter course, second year”.",
   venue: "Venue",
   venueHint: "The room where the specimens will be; its climate, light and doors are compared.",
   purpose: "Purpose",
+  choosePurpose: "choose a purpose",
   teachingUse: "Way of teaching",
   audience: "Audience",
   paidAdmission: "Admission is charged for",
@@ -36,6 +39,7 @@ export const slipWords = {
     "casting and scanning": "casting and scanning: copying the form",
   } satisfies Record<(typeof plannedActivities)[number], string>,
   startsOn: "Day of delivery",
+  earliest: (day: string) => `The earliest possible day is ${day}.`,
   endsOn: "Return by",
   endsOnHint: "The day on which they have left you: the first day that is no longer the loan.",
   daysHint: (before: number, after: number) =>
@@ -53,8 +57,12 @@ export const slipWords = {
   contact: "Contact",
   save: "Save",
   submit: "Save and submit the request",
-  submitFixed:
-    "Submitting holds the days of every specimen for 14 days, and the lender decides. Until the decision you may still change the request.",
+  submitTitle: "What submitting fixes",
+  submitFixed: [
+    "The days of every specimen are held for you for 14 days, so that nobody else is promised them. The lender decides.",
+    "What you ask for stays on record under this number. A specimen can be withdrawn afterwards, but what is withdrawn does not come back to this loan.",
+    "Until the decision you may still change the request; the days are then held anew, and every office speaks anew.",
+  ],
   back: "Back to the loan",
   borrower: "Borrower and venue",
   openTitle: "Open a loan",
@@ -69,6 +77,7 @@ export const slipWords = {
 /** The fields of a request as they are called in a sentence. */
 export const requestFieldWords: Readonly<Record<string, string>> = {
   title: "the name of the course or show",
+  purpose: "the purpose",
   venueId: "the venue",
   startsOn: "the day of delivery",
   endsOn: "the return-by",

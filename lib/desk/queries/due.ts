@@ -3,10 +3,20 @@
  * borrower sees the own institution's loans only. A handful of reads, whatever the
  * number of loans.
  */
-import { announceDays, type DueItem, dueFromLoans, type LoanForDesk, orderItems } from "#lib/desk/due.ts";
+import {
+  announceDays,
+  type DueItem,
+  dueFromClosedLoans,
+  dueFromLoans,
+  type LoanForDesk,
+  orderItems,
+} from "#lib/desk/due.ts";
+import type { Harm } from "#lib/loans/harm.ts";
 import { loanState } from "#lib/loans/loan-state.ts";
+import { harmOf, loansJudgedGravely } from "#lib/loans/queries/harm.ts";
 import type { LineState } from "#lib/loans/schema.ts";
-import { maySee, requireSight } from "#lib/people/permission.ts";
+import { awayStates } from "#lib/loans/transitions.ts";
+import { mayDo, maySee, requireSight } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
@@ -15,6 +25,12 @@ import { listPermitsExpiring } from "#lib/provenance/queries/permits-ending.ts";
 import { listConsentsToReview } from "#lib/provenance/queries.ts";
 
 const mostLoans = 500;
+
+/** States in which something may have been seen of a specimen on the way that nobody has answered. */
+const afterRelease: readonly LineState[] = [...awayStates, "resting at home", "checked in"];
+
+/** Who looks when something was seen on the way: those who receive what comes home. */
+const isToldOfHarm = (viewer: Viewer) => mayDo(viewer, "receiveHome");
 
 async function loansInHand(viewer: Viewer): Promise<LoanForDesk[]> {
   const rows = await database().loan.findMany({
@@ -38,7 +54,7 @@ async function loansInHand(viewer: Viewer): Promise<LoanForDesk[]> {
         take: 1,
         include: { signatures: { select: { party: true } } },
       },
-      stages: { select: { direction: true } },
+      stages: { select: { direction: true, departsOn: true, arrivesOn: true } },
       covers: { select: { endsAt: true } },
       crates: {
         select: {
@@ -49,6 +65,15 @@ async function loansInHand(viewer: Viewer): Promise<LoanForDesk[]> {
     orderBy: { endsOn: "asc" },
     take: mostLoans,
   });
+  const released = rows.filter(({ lines }) =>
+    lines.some((line) => afterRelease.includes(line.state as LineState)),
+  );
+  const harm = isToldOfHarm(viewer)
+    ? await harmOf(
+        database(),
+        released.map(({ id }) => id),
+      )
+    : new Map<string, Harm[]>();
   const withdrawn = await withdrawnAmong(rows.flatMap((row) => row.lines.map((line) => line.specimenId)));
   return rows.map((row): LoanForDesk => {
     const lines = row.lines.map((line) => line.state as LineState);
@@ -64,6 +89,8 @@ async function loansInHand(viewer: Viewer): Promise<LoanForDesk[]> {
     const home = row.lines
       .filter((line) => line.state === "resting at home")
       .map((line) => toDateText(line.stateSince));
+    const out = row.stages.find(({ direction }) => direction === "out");
+    const back = row.stages.find(({ direction }) => direction === "home");
     return {
       id: row.id,
       number: row.number,
@@ -83,14 +110,41 @@ async function loansInHand(viewer: Viewer): Promise<LoanForDesk[]> {
       signedByLender,
       signedByBorrower,
       agreementDrawnUp: row.agreements.length > 0,
-      homeStagePlanned: row.stages.some(({ direction }) => direction === "home"),
+      leavesOn: toDateTextOrNull(out?.departsOn ?? null),
+      arrivesOn: toDateTextOrNull(out?.arrivesOn ?? null),
+      homeOn: toDateTextOrNull(back?.arrivesOn ?? null),
       holdsExpireOn: holds.sort()[0] ?? null,
       opensAt: resting.sort()[0] ?? null,
       coverEndsOn: covers.at(-1) ?? null,
       consentWithdrawn: row.lines.some((line) => withdrawn.has(line.specimenId)),
       homeSince: home.sort()[0] ?? null,
+      harm: harm.get(row.id) ?? [],
     };
   });
+}
+
+/** Loans that are closed and whose specimens still wait for somebody to see to them. */
+async function closedWithHarm(viewer: Viewer): Promise<DueItem[]> {
+  if (!isToldOfHarm(viewer)) return [];
+  const reader = database();
+  const judged = await reader.loan.findMany({
+    where: { id: { in: await loansJudgedGravely(reader) }, closedAt: { not: null } },
+    select: { id: true, number: true, borrower: { select: { name: true } } },
+    orderBy: { endsOn: "desc" },
+    take: mostLoans,
+  });
+  const harm = await harmOf(
+    reader,
+    judged.map(({ id }) => id),
+  );
+  return dueFromClosedLoans(
+    judged.map(({ id, number, borrower }) => ({
+      id,
+      number,
+      borrower: borrower.name,
+      harm: harm.get(id) ?? [],
+    })),
+  );
 }
 
 /** Specimens of which a donor has withdrawn. */
@@ -138,7 +192,7 @@ export async function listDue(viewer: Viewer): Promise<DueItem[]> {
   const day = today();
   if (!maySee(viewer, "loanFile", { institutionId: viewer.institutionId })) return [];
   const loans = dueFromLoans(await loansInHand(viewer), day);
-  return orderItems([...loans, ...(await provenanceItems(viewer, day))]);
+  return orderItems([...loans, ...(await closedWithHarm(viewer)), ...(await provenanceItems(viewer, day))]);
 }
 
 export type AwayRow = {

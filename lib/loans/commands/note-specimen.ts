@@ -1,32 +1,94 @@
 /**
  * Putting specimens on a loan and taking them off, as long as it has not been
- * decided. From the slip a specimen goes without a trace; later it is withdrawn,
- * unpacked if need be, and its days are given back. What was withdrawn from a loan
- * does not come back to it.
+ * decided. A slip of which nothing is stated takes the days that were looked for,
+ * or the first that are possible for what is noted on it. From the slip a specimen
+ * goes without a trace; later it is withdrawn, unpacked if need be, and its days
+ * are given back. What was withdrawn from a loan does not come back to it.
  */
+
+import { earliestStart, firstDays } from "#lib/loans/asked-days.ts";
 import { type LineOnLoan, type LoanAtHand, liveLines, requireState } from "#lib/loans/at-hand.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { LoanSpecimen, NoteInput } from "#lib/loans/inputs.ts";
-import { buffersFor } from "#lib/loans/period.ts";
+import { type Buffers, buffersFor, type Days } from "#lib/loans/period.ts";
 import { command, type Work } from "#lib/people/command.ts";
+import { addDays, toDate, toDateText } from "#lib/platform/dates.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { writeCrateEvents } from "#lib/shipments/commands.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
 import { releaseLineBookings } from "#lib/whereabouts/commands.ts";
+import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
+
+/** The days around a loan of these specimens. */
+export async function buffersOf({ transaction }: Work, specimenIds: readonly string[]): Promise<Buffers> {
+  const specimens = await transaction.specimen.findMany({
+    where: { id: { in: [...specimenIds] } },
+    select: { kind: true, massKg: true, mountedMassKg: true },
+  });
+  return buffersFor(
+    specimens.map((specimen) => ({ ...specimen, kind: specimen.kind as SpecimenInput["kind"] })),
+  );
+}
 
 /** The days around a loan follow from what is on it. */
-export async function settleBuffers({ transaction }: Work, loanId: string): Promise<void> {
+export async function settleBuffers(work: Work, loanId: string): Promise<void> {
+  const { transaction } = work;
   const lines = await transaction.loanLine.findMany({
     where: { loanId, state: { in: ["noted", "requested", "accepted", "packed"] } },
-    select: { specimen: { select: { kind: true, massKg: true, mountedMassKg: true } } },
+    select: { specimenId: true },
   });
-  const specimens = lines.map(({ specimen }) => ({
-    ...specimen,
-    kind: specimen.kind as SpecimenInput["kind"],
-  }));
-  await transaction.loan.update({ where: { id: loanId }, data: buffersFor(specimens) });
+  const buffers = await buffersOf(
+    work,
+    lines.map(({ specimenId }) => specimenId),
+  );
+  await transaction.loan.update({ where: { id: loanId }, data: buffers });
 }
+
+/** How far ahead the calendar is read for a slip's first guess of its days. */
+const LOOK_AHEAD_DAYS = 3_650;
+
+/** The days that a slip with these specimens begins with. */
+export async function guessDays(
+  { transaction, today }: Work,
+  specimenIds: readonly string[],
+  buffers: Buffers,
+  wish: Days | null,
+): Promise<Days> {
+  const busy = await busyPeriodsOf(transaction, specimenIds, today, addDays(today, LOOK_AHEAD_DAYS));
+  return firstDays(today, buffers, [...busy.values()].flat(), wish);
+}
+
+/** Days of a slip, as long as nothing of it is stated: what was looked for first, later what has become possible. */
+async function settleDays(work: Work, loan: LoanAtHand, wish: Days | null): Promise<Days> {
+  const { transaction, today } = work;
+  const row = await transaction.loan.findUniqueOrThrow({
+    where: { id: loan.id },
+    include: { lines: { select: { specimenId: true } } },
+  });
+  const kept = { startsOn: toDateText(row.startsOn), endsOn: toDateText(row.endsOn) };
+  const isStated = loan.state !== "enquiry" || row.title !== "";
+  const wished = liveLines(loan).length === 0 ? wish : null;
+  if (isStated || (wished === null && kept.startsOn >= earliestStart(today, row))) return kept;
+  const days = await guessDays(
+    work,
+    row.lines.map(({ specimenId }) => specimenId),
+    row,
+    wished,
+  );
+  await transaction.loan.update({
+    where: { id: loan.id },
+    data: { startsOn: toDate(days.startsOn), endsOn: toDate(days.endsOn) },
+  });
+  return days;
+}
+
+export type Noted = {
+  added: number;
+  /** The request was submitted before, so that what is added waits until it is submitted again. */
+  waits: boolean;
+  days: Days;
+};
 
 /** Notes specimens that are not on the loan yet. @returns how many were added */
 export async function noteLines(
@@ -59,21 +121,18 @@ export async function noteLines(
 }
 
 /** @returns how many were added; what is on the loan already stays once */
-export const noteSpecimen = command(
-  "noteSpecimen",
-  NoteInput,
-  async (work, input): Promise<{ added: number }> => {
-    const { loanId, specimenIds, seriesId } = input;
-    const loan = await takeLoan(work, loanId, "noteSpecimen");
-    requireState(loan, ["enquiry", "requested"]);
-    const sheets =
-      seriesId === null
-        ? []
-        : await work.transaction.specimen.findMany({ where: { seriesId }, select: { id: true } });
-    if (seriesId !== null && sheets.length === 0) throw notFound("series");
-    return { added: await noteLines(work, loan, [...specimenIds, ...sheets.map(({ id }) => id)]) };
-  },
-);
+export const noteSpecimen = command("noteSpecimen", NoteInput, async (work, input): Promise<Noted> => {
+  const { loanId, specimenIds, seriesId, days: wish } = input;
+  const loan = await takeLoan(work, loanId, "noteSpecimen");
+  requireState(loan, ["enquiry", "requested"]);
+  const sheets =
+    seriesId === null
+      ? []
+      : await work.transaction.specimen.findMany({ where: { seriesId }, select: { id: true } });
+  if (seriesId !== null && sheets.length === 0) throw notFound("series");
+  const added = await noteLines(work, loan, [...specimenIds, ...sheets.map(({ id }) => id)]);
+  return { added, waits: loan.state === "requested", days: await settleDays(work, loan, wish) };
+});
 
 /** Takes specimens out of their crates; a crate that was sealed is open again and wants a new seal. */
 async function unpack(work: Work, loanId: string, specimenIds: readonly string[]): Promise<void> {

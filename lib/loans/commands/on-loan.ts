@@ -8,6 +8,7 @@ import { loanState } from "#lib/loans/loan-state.ts";
 import type { Finding, LineState } from "#lib/loans/schema.ts";
 import type { Work } from "#lib/people/command.ts";
 import { type Act, authorise } from "#lib/people/permission.ts";
+import { toDateText } from "#lib/platform/dates.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 
@@ -44,7 +45,8 @@ export async function takeLoan(work: Work, loanId: string, act: Act): Promise<Lo
     isEnded: row.closedAt !== null,
   });
   const { id, number, borrowerId, venueId, submittedAt } = row;
-  return { id, number, borrowerId, venueId, submittedAt, state, lines };
+  const days = { startsOn: toDateText(row.startsOn), endsOn: toDateText(row.endsOn) };
+  return { id, number, borrowerId, venueId, submittedAt, ...days, state, lines };
 }
 
 /**

@@ -3,20 +3,15 @@
  * the registrar for any. A slip may hold specimens before anything else is stated:
  * what is not stated stays empty and is asked for when the request is submitted.
  */
-import { noteLines } from "#lib/loans/commands/note-specimen.ts";
-import { requireVenue } from "#lib/loans/commands/state-request.ts";
+import { buffersOf, guessDays, noteLines } from "#lib/loans/commands/note-specimen.ts";
+import { requireStart, requireVenue } from "#lib/loans/commands/state-request.ts";
 import { OpenLoanInput, type RequestDraft } from "#lib/loans/inputs.ts";
-import { buffersFor } from "#lib/loans/period.ts";
+import type { Days } from "#lib/loans/period.ts";
 import { toColumns } from "#lib/loans/stored-request.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
-import { addDays } from "#lib/platform/dates.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
-
-/** A teaching loan nearby is asked for six weeks ahead (common practice, no source): a first guess of the days. */
-const USUAL_LEAD_DAYS = 42;
-const USUAL_LENGTH_DAYS = 120;
 
 /** The next loan number of the year. */
 async function nextLoanNumber({ transaction, today }: Work): Promise<string> {
@@ -46,24 +41,26 @@ async function findBorrower({ transaction, viewer }: Work, borrowerId: string | 
 export const openLoan = command(
   "openLoan",
   OpenLoanInput,
-  async (work, input): Promise<{ id: Id; number: string }> => {
-    const { transaction, viewer, today } = work;
+  async (work, input): Promise<{ id: Id; number: string; days: Days }> => {
+    const { transaction, viewer } = work;
     const borrower = await findBorrower(work, input.borrowerId);
     const [firstVenue] = borrower.venues;
     if (!firstVenue) throw new Refusal("conflict", "loan.no-venue", { borrower: borrower.name });
     const byBorrower = isBorrower(viewer);
+    const buffers = await buffersOf(work, input.specimenIds);
+    const days = input.request ?? (await guessDays(work, input.specimenIds, buffers, input.days));
     const request: RequestDraft = input.request ?? {
       venueId: firstVenue.id,
       title: "",
-      purpose: "teaching",
+      purpose: "",
       teachingUse: "viewing",
       audience: "enrolled students",
       paidAdmission: false,
       displayStyle: "didactic",
       pictures: [],
       activities: [],
-      startsOn: addDays(today, USUAL_LEAD_DAYS),
-      endsOn: addDays(today, USUAL_LEAD_DAYS + USUAL_LENGTH_DAYS),
+      startsOn: days.startsOn,
+      endsOn: days.endsOn,
       contactName: byBorrower ? viewer.name : "",
       contactEmail: byBorrower ? viewer.email : "",
       contactPhone: byBorrower ? borrower.phone : "",
@@ -71,6 +68,7 @@ export const openLoan = command(
       note: "",
     };
     await requireVenue(work, request.venueId);
+    requireStart(work, request.startsOn);
     const id = newId();
     const number = await nextLoanNumber(work);
     await transaction.loan.create({
@@ -79,12 +77,12 @@ export const openLoan = command(
         number,
         borrowerId: borrower.id,
         ...toColumns(request),
-        ...buffersFor([]),
+        ...buffers,
         createdById: viewer.accountId,
         createdAt: work.now,
       },
     });
     if (input.specimenIds.length > 0) await noteLines(work, { id, lines: [] }, input.specimenIds);
-    return { id, number };
+    return { id, number, days: { startsOn: request.startsOn, endsOn: request.endsOn } };
   },
 );

@@ -6,6 +6,7 @@
 
 import { arrivedCrates, requireFullCount } from "#lib/loans/arrival.ts";
 import { type LineOnLoan, linesIn } from "#lib/loans/at-hand.ts";
+import { keepDays } from "#lib/loans/commands/keep-days.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import {
   cratesUnderWay,
@@ -57,6 +58,7 @@ export const receiveHome = command("receiveHome", ReceiveInput, async (work, inp
     linesIn(loan, "travelling home").filter((line) => here.has(line.specimenId)),
     "resting at home",
   );
+  await keepDays(work, loan);
   return arrived.map(({ id, code, notBefore, hours }) => ({ crateId: id, code, notBefore, hours }));
 });
 

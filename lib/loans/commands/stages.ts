@@ -1,10 +1,13 @@
 /**
- * Planning the two stages of a loan, and giving a carrier its link. A carrier has
- * no account: the link's token is told once and only its hash is kept; it runs out
+ * Planning the two stages of a loan, and giving a carrier its link. Every day of a
+ * stage is booked with it; days that somebody else has refuse the plan. A way home
+ * that is late already is planned all the same, for nothing bars it, and keeps
+ * what days are left. A carrier has no account: the link's token is told once and only its hash is kept; it runs out
  * a week after the planned arrival.
  */
 import { z } from "zod";
 import { requireState } from "#lib/loans/at-hand.ts";
+import { keepDays } from "#lib/loans/commands/keep-days.ts";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { loanStates } from "#lib/loans/schema.ts";
 import { command, commands } from "#lib/people/command.ts";
@@ -30,6 +33,9 @@ export const planStage = command("planStage", StageInput, async (work, input): P
     create: { id: newId(), loanId, direction, ...data },
     update: data,
   });
+  const [taken] = await keepDays(work, loan);
+  const isLate = direction === "home" && loan.endsOn <= work.today;
+  if (taken && !isLate) throw new Refusal("conflict", "stage.days-taken", { ...taken, direction });
   return stage.id;
 });
 

@@ -4,16 +4,20 @@
  * with the day from which the specimen is free; bars of the other rules are shown
  * and left to the decision.
  */
+import { faultOfStart } from "#lib/loans/asked-days.ts";
 import { type LoanAtHand, linesIn, requireState } from "#lib/loans/at-hand.ts";
 import { settleBuffers, withdrawLines } from "#lib/loans/commands/note-specimen.ts";
 import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { LoanOnly } from "#lib/loans/inputs.ts";
+import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { bookedRange } from "#lib/loans/period.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { LoanInput } from "#lib/loans/schema.ts";
 import { toRequest } from "#lib/loans/stored-request.ts";
 import { judgeSuitability } from "#lib/loans/suitability.ts";
 import { command, type Work } from "#lib/people/command.ts";
+import { isBorrower } from "#lib/people/viewer.ts";
+import { toDateText } from "#lib/platform/dates.ts";
 import { parseInput } from "#lib/platform/parse.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 import { holdSpecimens } from "#lib/whereabouts/commands.ts";
@@ -41,13 +45,31 @@ export async function holdDays(work: Work, loan: LoanAtHand): Promise<void> {
   );
 }
 
+/**
+ * Whether the days can be asked for at all. Who asks from outside leaves the days
+ * for checks, packing and travel; the house may agree on a shorter preparation, and
+ * a request that was in time stays so while it asks for nothing more.
+ * @param loan as it was before the request was stated anew
+ */
+async function requirePossibleStart({ transaction, viewer, today }: Work, loan: LoanAtHand): Promise<void> {
+  const row = await transaction.loan.findUniqueOrThrow({ where: { id: loan.id } });
+  const startsOn = toDateText(row.startsOn);
+  const asksForMore = linesIn(loan, "noted").length > 0 || startsOn < loan.startsOn;
+  const mayHurry = !isBorrower(viewer) || !asksForMore;
+  const fault = faultOfStart(startsOn, { today, daysBefore: row.daysBefore, mayHurry });
+  if (fault === null) return;
+  const { code, earliest } = fault;
+  throw new Refusal("invalid", code, { earliest, days: row.daysBefore }, [
+    { path: "startsOn", message: "loan.another-start" },
+  ]);
+}
+
 /** Takes a request in as it stands. @returns how many findings of each outcome there are */
 export async function takeInRequest(work: Work, loan: LoanAtHand): Promise<Submitted> {
   const row = await work.transaction.loan.findUniqueOrThrow({ where: { id: loan.id } });
-  const request = parseInput(LoanInput, toRequest(row));
-  if (!(request.startsOn > work.today))
-    throw new Refusal("invalid", "input.invalid", {}, [{ path: "startsOn", message: "loan.starts-in-past" }]);
+  parseInput(LoanInput, toRequest(row));
   await settleBuffers(work, loan.id);
+  await requirePossibleStart(work, loan);
   await holdDays(work, loan);
   await work.transaction.loan.update({ where: { id: loan.id }, data: { submittedAt: work.now } });
   await moveLines(work, linesIn(loan, "noted"), "requested");
@@ -72,7 +94,7 @@ export const submitRequest = command(
 /** Ends a loan that has not left. What is away comes home first. */
 export const withdrawRequest = command("withdrawRequest", LoanOnly, async (work, { loanId }) => {
   const loan = await takeLoan(work, loanId, "withdrawRequest");
-  requireState(loan, ["enquiry", "requested", "accepted", "agreed", "preparing"]);
+  requireState(loan, statesBeforeRelease);
   await withdrawLines(work, loan, linesIn(loan, "noted", "requested", "accepted", "packed"));
   await work.transaction.loan.update({ where: { id: loan.id }, data: { closedAt: work.now } });
 });

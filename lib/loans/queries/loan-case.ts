@@ -71,6 +71,9 @@ export type LoanCase = {
   subjects: CaseSubject[];
 };
 
+/** What the rules take for the purpose of a slip that has none yet. */
+const purposeUntilChosen: RequestFacts["purpose"] = "teaching";
+
 async function requestFacts(
   reader: Reader,
   row: LoanRow,
@@ -89,6 +92,7 @@ async function requestFacts(
   } = toRequest(row);
   return {
     ...stated,
+    purpose: stated.purpose === "" ? purposeUntilChosen : stated.purpose,
     daysBefore: row.daysBefore,
     daysAfter: row.daysAfter,
     today,

@@ -3,6 +3,7 @@ import { checksOfLoan } from "#lib/condition/queries.ts";
 import { nailToNailStretches } from "#lib/loans/cover-gaps.ts";
 import { scheduledNumbers } from "#lib/loans/frozen-terms.ts";
 import type { ReleaseFacts } from "#lib/loans/gates.ts";
+import { bookedDaysOf } from "#lib/loans/queries/booked-days.ts";
 import type { LoanCase } from "#lib/loans/queries/loan-case.ts";
 import { sumOfCosts } from "#lib/loans/rules/cover.ts";
 import type { Finding } from "#lib/loans/schema.ts";
@@ -83,6 +84,7 @@ export async function releaseFactsOf(
         state,
         specimenIds: contents.map((one) => one.specimenId),
       })),
-    stageOut: out && { carrier: out.carrier, departsOn: out.departsOn },
+    stageOut: out && { carrier: out.carrier, departsOn: out.departsOn, arrivesOn: out.arrivesOn },
+    booked: await bookedDaysOf(reader, row.id),
   };
 }

@@ -40,7 +40,13 @@ export type LentSpecimen = Pick<
   | "acquiredOn"
   | "components"
   | "hazards"
-> & { id: string; seriesId: string | null; numberInSeries: number | null; sheetThicknessMm: number | null };
+> & {
+  id: string;
+  seriesId: string | null;
+  numberInSeries: number | null;
+  sheetThicknessMm: number | null;
+  hasTeeth: boolean;
+};
 
 /** A certificate of cover, as far as rules read it. Moments are ISO 8601. */
 export type CoverFacts = {

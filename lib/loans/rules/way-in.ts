@@ -9,11 +9,29 @@ import type { RequestFacts, SpecimenCase, Verdict } from "#lib/loans/rules/case.
 import { findingsFor } from "#lib/loans/rules/case.ts";
 import type { Finding } from "#lib/loans/schema.ts";
 import type { CratePlan } from "#lib/transport/crate-plan.ts";
-import type { PassageResult } from "#lib/transport/route.ts";
+import type { PassageCheck, PassageResult } from "#lib/transport/route.ts";
+
+/** A ramp is judged by its slope: what the crate makes of it is not a measure of the crate. */
+function verdictOnSlope(passage: string, { needed, available }: PassageCheck): Verdict {
+  return available === null
+    ? {
+        outcome: "attend",
+        fact: "way-in.slope-not-known",
+        parameters: { passage },
+        wayOut: "way.measure-slope",
+      }
+    : {
+        outcome: "attend",
+        fact: "way-in.steep",
+        parameters: { passage, slopePercent: needed, gentlePercent: Math.floor(available * 10) / 10 },
+        wayOut: "way.more-hands",
+      };
+}
 
 function verdictOnPassage(result: PassageResult): Verdict {
   const { name, kind, outcome, fact, manner, checks } = result;
   const deciding = checks.find((check) => check.fact === fact && check.outcome !== "clear");
+  if (deciding?.fact === "ramp-slope") return verdictOnSlope(name ?? kind, deciding);
   const parameters = {
     passage: name ?? kind,
     check: fact.replaceAll("-", " "),

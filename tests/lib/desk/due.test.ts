@@ -1,6 +1,7 @@
 /** What is due, from loans as they stand. */
-import { expect, test } from "vitest";
-import { dueFromLoans, type LoanForDesk, orderItems } from "#lib/desk/due.ts";
+import { describe, expect, test } from "vitest";
+import { sentence } from "#app/_words/sentences.ts";
+import { dueFromClosedLoans, dueFromLoans, type LoanForDesk, orderItems } from "#lib/desk/due.ts";
 
 const today = "2027-03-10";
 const loan = (facts: Partial<LoanForDesk>): LoanForDesk => ({
@@ -17,12 +18,15 @@ const loan = (facts: Partial<LoanForDesk>): LoanForDesk => ({
   signedByLender: true,
   signedByBorrower: true,
   agreementDrawnUp: true,
-  homeStagePlanned: false,
+  leavesOn: null,
+  arrivesOn: null,
+  homeOn: null,
   holdsExpireOn: null,
   opensAt: null,
   coverEndsOn: "2027-07-01",
   consentWithdrawn: false,
   homeSince: null,
+  harm: [],
   ...facts,
 });
 const codes = (facts: Partial<LoanForDesk>) =>
@@ -32,7 +36,7 @@ test.each<[string, Partial<LoanForDesk>, string[]]>([
   ["nothing while it stands well", {}, []],
   ["an overdue loan is a bar from the return day on", { endsOn: today }, ["bar due.overdue"]],
   ["a return is announced six weeks ahead", { endsOn: "2027-04-20" }, ["attend due.return-not-booked"]],
-  ["not when its transport is booked", { endsOn: "2027-04-20", homeStagePlanned: true }, []],
+  ["not when its transport is booked", { endsOn: "2027-04-20", homeOn: "2027-04-22" }, []],
   ["cover that ends before the loan", { coverEndsOn: "2027-05-01" }, ["bar due.cover-ends"]],
   ["a withdrawal while it is away", { consentWithdrawn: true }, ["bar due.consent-withdrawn"]],
   [
@@ -76,6 +80,12 @@ test.each<[string, Partial<LoanForDesk>, string[]]>([
     ["attend due.check-in"],
   ],
   [
+    "cover that ends before it is home by the planned way",
+    { coverEndsOn: "2027-06-03", homeOn: "2027-06-03" },
+    ["bar due.cover-ends"],
+  ],
+  ["cover of the whole planned way home", { coverEndsOn: "2027-06-04", homeOn: "2027-06-03" }, []],
+  [
     "a missing one stays at the top",
     { state: "travelling home", lines: ["missing", "travelling home"] },
     ["bar due.missing", "attend due.coming-home"],
@@ -100,4 +110,60 @@ test("bars come before the rest, earlier days before later ones", () => {
 
 test("the days overdue are counted", () => {
   expect(dueFromLoans([loan({ endsOn: "2027-02-28" })], today)[0]?.parameters.days).toBe(10);
+});
+
+describe("days of the road", () => {
+  const dueOn = (facts: Partial<LoanForDesk>) => dueFromLoans([loan(facts)], today)[0]?.dueOn;
+  const travelling = { state: "travelling out", lines: ["travelling out"] } as const;
+  test("are those of the stage where one is planned", () => {
+    expect(dueOn(travelling)).toBe("2027-01-10");
+    expect(dueOn({ ...travelling, arrivesOn: "2027-03-12" })).toBe("2027-03-12");
+    const home = { state: "travelling home", lines: ["travelling home"] } as const;
+    expect(dueOn(home)).toBe("2027-06-01");
+    expect(dueOn({ ...home, homeOn: "2027-03-11" })).toBe("2027-03-11");
+  });
+  test("decide when a release and an agreement are due", () => {
+    const agreed = { state: "agreed", lines: ["accepted"], startsOn: "2027-03-20" } as const;
+    expect(codes(agreed)).toEqual(["attend due.release"]);
+    expect(codes({ ...agreed, leavesOn: "2027-03-09" })).toEqual(["bar due.release"]);
+    const accepted = { state: "accepted", lines: ["accepted"], startsOn: "2027-06-20" } as const;
+    expect(dueOn(accepted)).toBe("2027-05-07");
+    expect(dueOn({ ...accepted, leavesOn: "2027-06-01" })).toBe("2027-05-02");
+  });
+});
+
+describe("what was seen on the way", () => {
+  const crate = {
+    kind: "crate",
+    crate: "L 1/1",
+    sealBroken: true,
+    damage: "corner dented",
+    at: "2027-03-09T08:00:00.000Z",
+    unchecked: 2,
+  } as const;
+  const changed = { kind: "away", specimen: "AN 1", checkedOn: "2027-03-08", new: 1, worse: 2 } as const;
+  test("is an item for each crate and each specimen, due since it was seen", () => {
+    const harm = [crate, { ...changed, specimenId: "s1" }, { ...changed, specimenId: "s2" }];
+    const items = dueFromLoans([loan({ harm })], today);
+    expect(items.map(({ code, dueOn }) => [code, dueOn])).toEqual([
+      ["due.changed-away", "2027-03-08"],
+      ["due.changed-away", "2027-03-08"],
+      ["due.seal-broken-and-damaged", "2027-03-09"],
+    ]);
+    expect(new Set(items.map(({ key }) => key)).size).toBe(3);
+    for (const { code, parameters } of items) expect(sentence(code, parameters)).not.toMatch(/[{}]|–/);
+  });
+  test("outlasts the close of a loan where the verdict was grave", () => {
+    const harm = [
+      { kind: "verdict", specimenId: "s1", specimen: "AN 1", verdict: "damage", checkedOn: "2027-02-01" },
+    ] as const;
+    expect(dueFromClosedLoans([loan({ harm })])).toMatchObject([
+      {
+        outcome: "attend",
+        dueOn: "2027-02-01",
+        code: "due.judged-gravely",
+        about: { kind: "loan", id: "a" },
+      },
+    ]);
+  });
 });

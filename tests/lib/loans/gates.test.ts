@@ -5,6 +5,7 @@ import { finding } from "#lib/loans/rules/case.ts";
 const one = "01920000-0000-7000-8000-000000000101";
 const two = "01920000-0000-7000-8000-000000000102";
 const check = { checkedOn: "2027-02-10", isForThisLoanOut: true, grade: "A", fitToTravel: true };
+const kept = { startsOn: "2027-02-15", endsOn: "2027-07-15" };
 const clear = (id: string) => finding(id, "P2", "permits", { outcome: "clear", fact: "permits.no-border" });
 
 const ready = (said: Partial<ReleaseFacts> = {}): ReleaseFacts => ({
@@ -34,7 +35,11 @@ const ready = (said: Partial<ReleaseFacts> = {}): ReleaseFacts => ({
   ]),
   isSignedOff: false,
   crates: [{ code: "L 1/1", state: "sealed", specimenIds: [one, two] }],
-  stageOut: { carrier: "Carrier", departsOn: "2027-02-20" },
+  stageOut: { carrier: "Carrier", departsOn: "2027-02-20", arrivesOn: "2027-02-22" },
+  booked: new Map([
+    [one, kept],
+    [two, kept],
+  ]),
   ...said,
 });
 const failing = (facts: ReleaseFacts) => releaseGates(facts).filter((gate) => !gate.holds);
@@ -243,6 +248,29 @@ test.each([
     "gate.holds-others",
   ],
   ["no carrier", { stageOut: null }, "carrier", "gate.no-carrier"],
+  ["a specimen for which no days are kept", { booked: new Map([[one, kept]]) }, "booked", "gate.not-kept"],
+  [
+    "a specimen that is kept from tomorrow on",
+    {
+      booked: new Map([
+        [one, kept],
+        [two, { ...kept, startsOn: "2027-02-21" }],
+      ]),
+    },
+    "booked",
+    "gate.kept-later",
+  ],
+  [
+    "days that end while it is still on its way out",
+    {
+      booked: new Map([
+        [one, { ...kept, endsOn: "2027-02-22" }],
+        [two, kept],
+      ]),
+    },
+    "booked",
+    "gate.kept-until",
+  ],
 ] as [string, Partial<ReleaseFacts>, string, string][])(
   "%s holds the loan back",
   (_what, said, gate, code) => {
@@ -293,4 +321,18 @@ test("a grade C goes out with the conservator's word", () => {
     [two, { ...check, grade: "C" }],
   ]);
   expect(allHold(releaseGates(ready({ checks, isSignedOff: true })))).toBe(true);
+});
+
+test("it may leave on the first of its days and not on the day before", () => {
+  const booked = new Map([
+    [one, kept],
+    [two, { ...kept, startsOn: "2027-02-18" }],
+  ]);
+  expect(failing(ready({ booked, today: "2027-02-17" })).map(({ gate }) => gate)).toEqual(["booked"]);
+  const gates = releaseGates(ready({ booked, today: "2027-02-18" }));
+  expect(gates.find(({ gate }) => gate === "booked")).toEqual({
+    gate: "booked",
+    holds: true,
+    facts: [{ code: "gate.kept", parameters: { from: "2027-02-18", until: "2027-07-14" } }],
+  });
 });

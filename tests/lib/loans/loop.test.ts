@@ -1,9 +1,9 @@
 /** One loan from the lecturer's slip to the specimen safely back in its place, through commands, on a database. */
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { recordCheck } from "#lib/condition/commands.ts";
 import { checkIn, closeLoan } from "#lib/loans/commands/check-in.ts";
 import { noteSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { stateRequest } from "#lib/loans/commands/state-request.ts";
 import { submitRequest } from "#lib/loans/commands/submit-request.ts";
 import { findSlip } from "#lib/loans/queries/list-loans.ts";
@@ -51,13 +51,13 @@ test("a lecturer gathers a slip, states the request, and submits it", async () =
   });
   expect(
     await noteSpecimen(lending.lecturer, { loanId: id, specimenIds: [heart.id, hand.id], seriesId: null }),
-  ).toEqual({ added: 1 });
+  ).toMatchObject({ added: 1, waits: false });
 
   const half = await getLoan(lending.lecturer, id);
-  expect(half).toMatchObject({ state: "enquiry", missingFields: ["title"] });
+  expect(half).toMatchObject({ state: "enquiry", missingFields: ["title", "purpose"] });
   await expect(submitRequest(lending.lecturer, { loanId: id })).rejects.toMatchObject({
     kind: "invalid",
-    issues: [{ path: "title" }],
+    issues: [{ path: "title" }, { path: "purpose" }],
   });
 
   await stateRequest(lending.lecturer, { loanId: id, request: aRequestDraft(lending) });

@@ -4,34 +4,8 @@ import { finding } from "#lib/loans/rules/case.ts";
 import { loanStates } from "#lib/loans/schema.ts";
 import { acts } from "#lib/people/permission.ts";
 import { outcomes } from "#lib/workings/outcome.ts";
+import { codes, facts, id, line, other, second } from "#tests/lib/loans/step-facts.ts";
 
-const id = "01920000-0000-7000-8000-000000000101";
-const facts = (said: Partial<StepFacts>): StepFacts => ({
-  state: "enquiry",
-  today: "2027-03-10",
-  now: "2027-03-10T09:00:00.000Z",
-  endsOn: "2027-07-01",
-  missingFields: [],
-  lines: [{ specimenId: id, accessionNumber: "AN 1", state: "noted", isChecked: false }],
-  findings: [],
-  officesNeeded: ["curator"],
-  officesAccepted: [],
-  agreement: null,
-  hasCover: false,
-  gates: [],
-  hasStageHome: true,
-  resting: [],
-  ...said,
-});
-const codes = (said: Partial<StepFacts>) =>
-  nextSteps(facts(said)).map(({ outcome, code, action }) => [outcome, code, action]);
-const line = (state: StepFacts["lines"][number]["state"], isChecked = false) => [
-  { specimenId: id, accessionNumber: "AN 1", state, isChecked },
-];
-const other = "01920000-0000-7000-8000-000000000102";
-const second = (state: StepFacts["lines"][number]["state"], isChecked = false) => [
-  { specimenId: other, accessionNumber: "AN 2", state, isChecked },
-];
 const taken = finding(id, "B1", "free", {
   outcome: "bar",
   fact: "free.taken-until",
@@ -66,6 +40,17 @@ describe("an enquiry", () => {
   });
   test("for days that somebody else has cannot be submitted", () => {
     expect(codes({ findings: [taken] })).toEqual([["bar", "next.barred", "removeSpecimen"]]);
+  });
+  test("for a day that is too near names the earliest possible one", () => {
+    const faultOfStart = { code: "loan.starts-too-soon", earliest: "2027-03-24" };
+    expect(nextSteps(facts({ faultOfStart }))).toMatchObject([
+      {
+        outcome: "bar",
+        code: "next.other-start",
+        action: "stateRequest",
+        parameters: { fact: "loan.starts-too-soon", earliest: "2027-03-24" },
+      },
+    ]);
   });
   test("counts what is on the slip, and not what was taken off", () => {
     const [step] = nextSteps(facts({ lines: [...line("noted"), ...second("withdrawn")] }));

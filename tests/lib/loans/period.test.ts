@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bookedRange, buffersFor, busyRange, travelSizeOf } from "#lib/loans/period.ts";
+import { bookedRange, buffersFor, busyRange, keptDays, travelSizeOf } from "#lib/loans/period.ts";
 import { addDays, rangesOverlap } from "#lib/platform/dates.ts";
 
 /** 1 March to 30 June 2027 in words: the return-by is 1 July. */
@@ -24,6 +24,24 @@ test("days that are past are not booked", () => {
   expect(bookedRange(loan, "2027-02-20")).toEqual({ startsOn: "2027-02-20", endsOn: "2027-07-15" });
   expect(bookedRange(loan, "2026-11-25")).toEqual(busyRange(loan));
   expect(() => bookedRange(loan, "2027-07-15")).toThrow(RangeError);
+});
+
+describe("what is kept for a loan", () => {
+  const inside = { departsOn: "2027-02-27", arrivesOn: "2027-03-01" };
+  test("is the busy days where its stages lie within them", () => {
+    expect(keptDays(loan, [], null)).toEqual(busyRange(loan));
+    expect(keptDays(loan, [inside], null)).toEqual(busyRange(loan));
+  });
+  test("reaches from the first day of its stages to the day after the last", () => {
+    const early = { departsOn: "2027-01-10", arrivesOn: "2027-01-12" };
+    const late = { departsOn: "2027-07-18", arrivesOn: "2027-07-20" };
+    expect(keptDays(loan, [early, late], null)).toEqual({ startsOn: "2027-01-10", endsOn: "2027-07-21" });
+  });
+  test("goes on for the days after the loan, counted from today, while it is not back", () => {
+    expect(keptDays(loan, [], "2027-05-01")).toEqual(busyRange(loan));
+    expect(keptDays(loan, [], "2027-08-01").endsOn).toBe("2027-08-15");
+    expect(keptDays({ ...loan, daysAfter: 0 }, [], "2027-08-01").endsOn).toBe("2027-08-02");
+  });
 });
 
 test("a loan that ends before it starts is refused", () => {

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
 import { agreementTerms, dayWords, moneyWords } from "#lib/loans/terms.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import type { PermitInput } from "#lib/provenance/schema.ts";
 import { termsFacts as facts, aTermsSubject as subject } from "#tests/lib/loans/terms-facts.ts";
-import { aRequestFact, aSpecimenCase } from "#tests/support/loan-cases.ts";
+import { aLentSpecimen, aRequestFact, aSpecimenCase } from "#tests/support/loan-cases.ts";
 
 const clausesOf = (said: Parameters<typeof facts>[0]) =>
   new Map(agreementTerms(facts(said)).clauses.map(({ id, text }) => [id, text]));
@@ -60,13 +61,48 @@ test("hazards, restrictions and stages are codes, figures and days", () => {
   expect(stages).toMatchObject([{ through: ["DK"] }]);
 });
 
-test("the limits of the schedule are the warning bands of the preparation", () => {
+test("the limits of the schedule are bands to keep within and ceilings, never what is only aimed at", () => {
   const [row] = agreementTerms(facts()).schedule;
-  expect(row?.limits).toMatchObject({
-    temperatureC: { low: 15, high: 25 },
-    humidity: { low: 0.35, high: 0.65 },
-    illuminanceLx: 100,
+  const own = limitsOfSpecimen(aLentSpecimen());
+  expect(row?.limits).toEqual({
+    temperatureC: own.temperatureC.warn,
+    humidity: own.humidity.warn,
+    temperatureChange24hK: own.temperatureChange24hK.warn,
+    humidityChange24h: own.humidityChange24h.warn,
+    illuminanceLx: own.illuminanceLx.max,
+    lightLxHoursPerYear: own.lightLxHoursPerYear.max,
+    uvMicrowattPerLumen: own.uvMicrowattPerLumen.alarm,
   });
+  expect(row?.limits).toMatchObject({ temperatureC: { low: 15, high: 25 }, uvMicrowattPerLumen: 75 });
+});
+
+test("the source of a figure speaks of that figure", () => {
+  const { sources } = agreementTerms(facts()).groupLimits;
+  const ofUltraviolet = sources.filter(({ quantity }) => quantity === "uvMicrowattPerLumen");
+  expect(ofUltraviolet.map(({ where }) => where)).toContain("75 µW/lm");
+});
+
+test("a source that a milder figure of another level rests on is not printed", () => {
+  const wax = subject({ specimen: { accessionNumber: "AN 2", kind: "cast", preparation: "dry" } });
+  const slide = subject({
+    specimen: { accessionNumber: "AN 3", kind: "histological slide", preparation: "slide" },
+  });
+  const { limits, sources } = agreementTerms(facts({ subjects: [wax, slide] })).groupLimits;
+  // Both aim at 10 µW/lm; the slide alone sets the ceiling of 50.
+  expect(limits.uvMicrowattPerLumen).toBe(50);
+  const ofUltraviolet = sources.filter(({ quantity }) => quantity === "uvMicrowattPerLumen");
+  expect(ofUltraviolet.map(({ where }) => where)).not.toContain("75 µW/lm");
+});
+
+test("the thickness of a sheet stands in the schedule as it is known, and not taken to whole millimetres", () => {
+  const sheet = {
+    kind: "sheet",
+    preparation: "epoxy sheet",
+    size: { lengthMm: 420, widthMm: 300, heightMm: 4 },
+    sheetThicknessMm: 3.5,
+  } as const;
+  const [row] = agreementTerms(facts({ subjects: [subject({ specimen: sheet })] })).schedule;
+  expect(row?.size).toEqual({ lengthMm: 420, widthMm: 300, heightMm: 3.5 });
 });
 
 test("the limits of the group are the strictest of its specimens", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { crateState, mayHappen, notBeforeOf, sealHolds } from "#lib/shipments/crate-state.ts";
+import { crateState, mayHappen, needsNewSeal, notBeforeOf, sealHolds } from "#lib/shipments/crate-state.ts";
 import { type CrateEventKind, crateEventKinds, crateStates } from "#lib/shipments/schema.ts";
 
 const happened = (...kinds: CrateEventKind[]) => kinds.map((kind) => ({ kind, notBefore: null }));
@@ -50,4 +50,8 @@ test("a seal holds only if every look since it was set says so", () => {
   expect(sealHolds([sealed, look(true), look(null)])).toBe(true);
   expect(sealHolds([sealed, look(true), look(false)])).toBe(false);
   expect(sealHolds([sealed, look(false), sealed, look(true)])).toBe(true);
+});
+
+test("a crate that is closed travels on under its seal, one that is open wants a new one", () => {
+  expect(crateStates.filter((state) => !needsNewSeal(state))).toEqual(["with the carrier", "resting closed"]);
 });

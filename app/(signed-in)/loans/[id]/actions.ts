@@ -7,14 +7,16 @@ import { allIn, isTicked, minorIn, textIn } from "#app/_parts/sent-fields.ts";
 import { readCodes } from "#app/_parts/typed-codes.ts";
 import { runAction } from "#app/_server/action.ts";
 import { agreementWords, coverWords, decisionWords, releaseWords } from "#app/_words/en/loan-acts.ts";
+import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { roadWords } from "#app/_words/en/loan-road.ts";
 import { slipWords } from "#app/_words/en/slip.ts";
+import { formatRange } from "#app/_words/format.ts";
 import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
 import { closeLoan } from "#lib/loans/commands/check-in.ts";
 import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
-import { noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
-import { recordCover } from "#lib/loans/commands/record-cover.ts";
+import { type Noted, noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
+import { recordCover, takeBackCover } from "#lib/loans/commands/record-cover.ts";
 import { withdrawRequest } from "#lib/loans/commands/submit-request.ts";
 import type { DecisionInput } from "#lib/loans/schema.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
@@ -41,24 +43,64 @@ export async function noteByNumber(loanId: string, _before: FormState, fields: F
     const series = (await listSeries(viewer)).find((row) => row.code.toLowerCase() === code);
     const [specimen, ...others] = series ? [] : await findByNumber(viewer, text);
     if (!series && (!specimen || others.length > 0)) throw notFound("specimen");
-    const { added } = await noteSpecimen(viewer, {
+    const noted = await noteSpecimen(viewer, {
       loanId,
       specimenIds: specimen ? [specimen.id] : [],
       seriesId: series?.id ?? null,
     });
-    if (added === 0) return slipWords.notedAlready;
-    return added === 1 ? slipWords.noted : slipWords.notedMany(added);
+    return notedWords(noted);
   });
 }
 
+/** What is added to a request that was submitted is on it, and nothing is held for it yet. */
+function notedWords({ added, waits, days }: Noted): string {
+  if (added === 0) return loanWords.notedAlready;
+  return waits
+    ? loanWords.notedWaits(added)
+    : slipWords.noted(added, formatRange(days.startsOn, days.endsOn));
+}
+
+/** Puts back what was just taken off. */
+export async function putBack(loanId: string, _before: FormState, fields: FormData): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) =>
+    notedWords(
+      await noteSpecimen(viewer, { loanId, specimenIds: [textIn(fields, "specimenId")], seriesId: null }),
+    ),
+  );
+}
+
+/** Where the file says what was done to a line, and offers the way back where there is one. */
+async function leaveLoan(loanId: string, specimenId: string, how: "off" | "withdrawn"): Promise<FormState> {
+  return await runAction(async (viewer) => {
+    await removeSpecimen(viewer, { loanId, specimenId });
+    revalidatePath(`/loans/${loanId}`);
+    revalidatePath("/slip");
+    return { goTo: `/loans/${loanId}?${how}=${specimenId}#specimens` };
+  });
+}
+
+/** From a slip a specimen goes without a trace, and may be put back. */
 export async function takeOffLoan(
   loanId: string,
   specimenId: string,
   _before: FormState,
 ): Promise<FormState> {
+  return await leaveLoan(loanId, specimenId, "off");
+}
+
+/** What was asked for is withdrawn for good. */
+export async function withdrawLine(
+  loanId: string,
+  specimenId: string,
+  _before: FormState,
+): Promise<FormState> {
+  return await leaveLoan(loanId, specimenId, "withdrawn");
+}
+
+export async function takeCoverBack(loanId: string, coverId: string, _before: FormState): Promise<FormState> {
   return await actOnLoan(loanId, async (viewer) => {
-    await removeSpecimen(viewer, { loanId, specimenId });
-    return roadWords.saved;
+    await takeBackCover(viewer, { coverId });
+    return coverWords.takenBack;
   });
 }
 

@@ -1,4 +1,5 @@
 /** Cover from nail to nail: what is needed, which certificates there are, which hours nobody covers. */
+import { ActForm } from "#app/_parts/act-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { Moment } from "#app/_parts/moment.tsx";
@@ -7,8 +8,9 @@ import { coverWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { formatMoney } from "#app/_words/format.ts";
 import { sentence } from "#app/_words/sentences.ts";
-import { saveCover } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { saveCover, takeCoverBack } from "#app/(signed-in)/loans/[id]/actions.ts";
 import { CoverForm } from "#app/(signed-in)/loans/[id]/cover-form.tsx";
+import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import type { CoverSheet, LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
@@ -17,6 +19,36 @@ function neededWords(needed: NonNullable<LoanSheet["coverNeeded"]>): string {
   const { minor, currency, unknown } = needed;
   const sum = currency === null ? words.severalCurrencies : formatMoney({ minor, currency });
   return unknown > 0 ? `${sum}; ${words.unknownCosts(unknown)}` : sum;
+}
+
+/** A certificate that was recorded wrongly: what follows stands before the button, and it works without a script. */
+function TakeBackForm({ loan, cover }: { loan: LoanSheet; cover: CoverSheet }) {
+  const [newest] = loan.agreements;
+  const label = words.takeBackOf(cover.policyNumber);
+  const follows = [
+    ...words.takeBackFollows,
+    ...(newest?.terms?.includes(JSON.stringify(cover.policyNumber))
+      ? [words.takeBackSigned(newest.version)]
+      : []),
+  ];
+  return (
+    <details className="no-print">
+      <summary>
+        {words.takeBack}
+        <span className="visually-hidden"> {cover.policyNumber}</span>
+      </summary>
+      <ActForm
+        action={takeCoverBack.bind(null, loan.id, cover.id)}
+        label={label}
+        button={label}
+        look="outline"
+      >
+        {follows.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </ActForm>
+    </details>
+  );
 }
 
 export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
@@ -29,6 +61,9 @@ export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet
     );
   const gate = loan.gates.find((one) => one.gate === "cover");
   const isEnded = ["closed", "declined", "withdrawn"].includes(loan.state);
+  const mayTakeBack =
+    mayDo(viewer, "takeBackCover", { institutionId: loan.borrower.id }) &&
+    statesBeforeRelease.includes(loan.state);
   const mayRecord = mayDo(viewer, "recordCover", { institutionId: loan.borrower.id }) && !isEnded;
   return (
     <Section
@@ -70,6 +105,15 @@ export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet
             cell: (cover) => (cover.coversTransit ? words.yes : words.no),
           },
           { key: "where", label: words.territories, cell: (cover) => cover.territories.join(", ") },
+          ...(mayTakeBack
+            ? [
+                {
+                  key: "back",
+                  label: loanWords.acts,
+                  cell: (cover: CoverSheet) => <TakeBackForm loan={loan} cover={cover} />,
+                },
+              ]
+            : []),
         ]}
       />
       {mayRecord && (

@@ -9,7 +9,7 @@ import { StateMark } from "#app/_parts/state-mark.tsx";
 import { crateWords } from "#app/_words/en/crate.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
-import { formatMoment, formatNumber } from "#app/_words/format.ts";
+import { formatNumber } from "#app/_words/format.ts";
 import { numbersInWords } from "#app/_words/number-range.ts";
 import type { CrateSheet } from "#lib/shipments/queries.ts";
 import { CratePlan, type explainCratePlan } from "#lib/transport/crate-plan.ts";
@@ -56,7 +56,7 @@ export function CrateFigures({ crate, open }: { crate: CrateSheet; open: boolean
       <Facts
         facts={[
           [words.state, <CrateStateMark key="state" state={crate.state} />],
-          crate.notBefore !== null && [words.notBefore, formatMoment(crate.notBefore)],
+          crate.notBefore !== null && [words.notBefore, <Moment key="notBefore" at={crate.notBefore} long />],
           [words.seal, sealWords(crate) ?? "–"],
         ]}
       />

@@ -16,7 +16,7 @@ export type DateStrip = {
   label: string;
   /** What stands after the label, such as that it is not free. */
   remark?: string;
-  tone: "booked" | "not free" | "given back";
+  tone: "booked" | "not held" | "not free" | "given back";
   busy: Days;
   loan: Days;
   /** Days on the road, the last one included. */
@@ -41,11 +41,11 @@ function monthsWithin(from: string, days: number): { day: string; label: string 
     });
 }
 
-function stripWords({ label, remark, busy, loan }: DateStrip): string {
+function stripWords({ label, remark, tone, busy, loan }: DateStrip): string {
   return [
     label,
     remark,
-    `${words.busy.toLowerCase()}: ${formatRange(busy.startsOn, busy.endsOn)}`,
+    `${(tone === "booked" ? words.busy : words.wouldBeBusy).toLowerCase()}: ${formatRange(busy.startsOn, busy.endsOn)}`,
     `${words.loanDays.toLowerCase()}: ${formatRange(loan.startsOn, loan.endsOn)}`,
   ]
     .filter(Boolean)
@@ -105,7 +105,7 @@ export function DateStrips({ strips, today }: { strips: readonly DateStrip[]; to
               height="14"
               className={strip.tone === "not free" ? styles.taken : styles.buffer}
             />
-            {strip.tone === "booked" && (
+            {(strip.tone === "booked" || strip.tone === "not held") && (
               <rect
                 x={at(strip.loan.startsOn)}
                 width={span(strip.loan)}

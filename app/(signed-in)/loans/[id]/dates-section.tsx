@@ -16,8 +16,16 @@ type Line = LoanSheet["lines"][number];
 
 function toneOf(line: Line, loan: LoanSheet): DateStrip["tone"] {
   if (line.state === "withdrawn" || line.state === "declined") return "given back";
-  return loan.matrix[line.specimenId]?.free === "bar" ? "not free" : "booked";
+  if (loan.matrix[line.specimenId]?.free === "bar") return "not free";
+  return line.state === "noted" ? "not held" : "booked";
 }
+
+const remarks: Record<DateStrip["tone"], string | null> = {
+  booked: null,
+  "not held": words.notHeld,
+  "not free": words.notBookable,
+  "given back": words.givenBack,
+};
 
 const daysOf = (stage: StageSheet) => ({ startsOn: stage.departsOn, endsOn: addDays(stage.arrivesOn, 1) });
 
@@ -37,7 +45,7 @@ function stripsOf(loan: LoanSheet): DateStrip[] {
       lines.map((line) => line.accessionNumber),
       3,
     ),
-    ...(tone === "booked" ? {} : { remark: tone === "not free" ? words.notBookable : words.givenBack }),
+    ...(remarks[tone] === null ? {} : { remark: remarks[tone] }),
     tone,
     busy: loan.busy,
     loan: { startsOn, endsOn },
@@ -68,7 +76,7 @@ export function DatesSection({ loan, today }: { loan: LoanSheet; today: string }
         facts={[
           [words.loanDays, <Period key="loan" startsOn={request.startsOn} endsOn={request.endsOn} />],
           [words.returnBy, <DateText key="return" date={request.endsOn} />],
-          [words.busy, <Period key="busy" {...busy} />],
+          [loan.state === "enquiry" ? words.wouldBeBusy : words.busy, <Period key="busy" {...busy} />],
           [words.wayOutDays, wayOf("out")],
           [words.wayHomeDays, wayOf("home")],
         ]}

@@ -2,11 +2,14 @@
 import { Happened } from "#app/_parts/happened.tsx";
 import { Section } from "#app/_parts/record-page.tsx";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
-import { happenedTo, type RowOfRecord } from "#lib/desk/queries/happened.ts";
+import { rowsOfLoan } from "#app/(signed-in)/loans/[id]/loan-rows.ts";
+import { happenedTo } from "#lib/desk/queries/happened.ts";
+import { listCoversTakenBack } from "#lib/loans/queries/covers-taken-back.ts";
+import type { LoanSheet } from "#lib/loans/queries.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 
-export async function HappenedSection({ viewer, rows }: { viewer: Viewer; rows: readonly RowOfRecord[] }) {
-  const entries = await happenedTo(viewer, rows);
+export async function HappenedSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+  const entries = await happenedTo(viewer, rowsOfLoan(loan, await listCoversTakenBack(viewer, loan.id)));
   return (
     <Section id="happened" title={words.sections.happened}>
       <Happened entries={entries} />

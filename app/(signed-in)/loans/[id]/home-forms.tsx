@@ -4,6 +4,7 @@
 import { useState } from "react";
 import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { ChoiceField } from "#app/_parts/choice-field.tsx";
+import fieldStyles from "#app/_parts/fields.module.css";
 import { CheckField, FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
@@ -19,7 +20,7 @@ export function SendHomeForm({
 }: {
   action: FormAction;
   away: readonly { specimenId: string; accessionNumber: string; title: string }[];
-  /** Crates that are packed anew and get a seal. */
+  /** Crates that were opened: those that go are closed with a new seal. */
   crates: readonly { id: string; code: string }[];
   /** Who is planned to take them; null where no way home is planned. */
   carrier: string | null;
@@ -27,66 +28,75 @@ export function SendHomeForm({
   const [everything, setEverything] = useState(true);
   return (
     <ActionForm action={action} label={words.sendHome}>
-      {(state, pending) => (
-        <>
-          <h3>{words.sendHome}</h3>
-          <p>{words.sendHomeAbout}</p>
-          <CheckField
-            label={words.sendAll}
-            name="everything"
-            checked={everything}
-            onChange={(event) => setEverything(event.target.checked)}
-          />
-          {!everything && (
-            <fieldset>
-              <legend>{words.chooseSome}</legend>
-              {away.map(({ specimenId, accessionNumber, title }) => (
-                <CheckField
-                  key={specimenId}
-                  id={`going-${specimenId}`}
-                  name="going"
-                  value={specimenId}
-                  label={`${accessionNumber} ${title}`}
-                />
-              ))}
-            </fieldset>
-          )}
-          <FieldGrid>
-            {crates.map(({ id, code }) => (
-              <div key={id}>
-                <input type="hidden" name="crate" value={id} />
-                <TextField
-                  id={`seal-home-${id}`}
-                  label={words.sealOf(code)}
-                  hint={words.sealOptional}
-                  name={`seal ${id}`}
-                  autoComplete="off"
-                />
-              </div>
-            ))}
-            {carrier === null && (
-              <TextField
-                id="carrier-home"
-                label={words.carrierHome}
-                hint={words.carrierHomeHint}
-                name="carrier"
-                error={issueOf(state, "carrier")}
-              />
+      {(state, pending) => {
+        const ticks = issueOf(state, "specimenIds");
+        return (
+          <>
+            <h3>{words.sendHome}</h3>
+            <p>{words.sendHomeAbout}</p>
+            <CheckField
+              label={words.sendAll}
+              name="everything"
+              checked={everything}
+              onChange={(event) => setEverything(event.target.checked)}
+            />
+            {!everything && (
+              <fieldset aria-describedby={ticks === undefined ? undefined : "going-error"}>
+                <legend>{words.chooseSome}</legend>
+                {away.map(({ specimenId, accessionNumber, title }) => (
+                  <CheckField
+                    key={specimenId}
+                    id={`going-${specimenId}`}
+                    name="going"
+                    value={specimenId}
+                    label={`${accessionNumber} ${title}`}
+                  />
+                ))}
+                {ticks && (
+                  <p id="going-error" className={fieldStyles.error}>
+                    {ticks}
+                  </p>
+                )}
+              </fieldset>
             )}
-          </FieldGrid>
-          {carrier !== null && (
-            <p>
-              {words.carrierHome}: {carrier}
-            </p>
-          )}
-          <p className="quiet small">{words.receivedFixed}</p>
-          <FormActions>
-            <button type="submit" disabled={pending}>
-              {words.send}
-            </button>
-          </FormActions>
-        </>
-      )}
+            <FieldGrid>
+              {crates.map(({ id, code }, index) => (
+                <div key={id}>
+                  <input type="hidden" name="crate" value={id} />
+                  <TextField
+                    id={`seal-home-${id}`}
+                    label={words.sealOf(code)}
+                    hint={words.sealHint}
+                    name={`seal ${id}`}
+                    autoComplete="off"
+                    error={issueOf(state, `seals.${index}.sealNumber`)}
+                  />
+                </div>
+              ))}
+              {carrier === null && (
+                <TextField
+                  id="carrier-home"
+                  label={words.carrierHome}
+                  hint={words.carrierHomeHint}
+                  name="carrier"
+                  error={issueOf(state, "carrier")}
+                />
+              )}
+            </FieldGrid>
+            {carrier !== null && (
+              <p>
+                {words.carrierHome}: {carrier}
+              </p>
+            )}
+            <p className="quiet small">{words.receivedFixed}</p>
+            <FormActions>
+              <button type="submit" disabled={pending}>
+                {words.send}
+              </button>
+            </FormActions>
+          </>
+        );
+      }}
     </ActionForm>
   );
 }

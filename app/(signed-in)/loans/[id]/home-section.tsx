@@ -37,11 +37,14 @@ export function HomeSection({
   loan,
   specimens,
   now,
+  checked,
 }: {
   viewer: Viewer;
   loan: LoanSheet;
   specimens: ReadonlyMap<string, LoanSpecimen>;
   now: string;
+  /** The check that was just signed, as the address names it. */
+  checked: string | undefined;
 }) {
   const coming = cratesHolding(loan, "travelling home");
   const closed = cratesHolding(loan, "resting at home").filter((crate) => crate.state === "resting closed");
@@ -101,6 +104,7 @@ export function HomeSection({
           loan={loan}
           line={line}
           specimen={specimens.get(line.specimenId)}
+          checked={checked}
         />
       ))}
       {closes && (

@@ -2,8 +2,10 @@
 import type { RowOfRecord } from "#lib/desk/queries/happened.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 
-export function rowsOfLoan(loan: LoanSheet): RowOfRecord[] {
+/** @param takenBack certificates that are not on record any more */
+export function rowsOfLoan(loan: LoanSheet, takenBack: readonly string[]): RowOfRecord[] {
   return [
+    ...takenBack.map((key) => ({ table: "cover" as const, key })),
     { table: "loan", key: loan.id },
     ...loan.lines.map((line) => ({ table: "loan_line" as const, key: line.id })),
     ...loan.agreements.map((agreement) => ({ table: "agreement" as const, key: agreement.id })),

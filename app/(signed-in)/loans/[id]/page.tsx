@@ -1,5 +1,6 @@
 /** One loan on one sheet, from the slip to the close. */
 import type { Metadata } from "next";
+import { parameterOf, type Search } from "#app/_parts/page-links.ts";
 import { Masthead, NextBox, RecordPage } from "#app/_parts/record-page.tsx";
 import type { IndexEntry } from "#app/_parts/section-index.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
@@ -15,7 +16,6 @@ import { DecisionSection } from "#app/(signed-in)/loans/[id]/decision-section.ts
 import { HappenedSection } from "#app/(signed-in)/loans/[id]/happened-section.tsx";
 import { HomeSection } from "#app/(signed-in)/loans/[id]/home-section.tsx";
 import { LimitsSection } from "#app/(signed-in)/loans/[id]/limits-section.tsx";
-import { rowsOfLoan } from "#app/(signed-in)/loans/[id]/loan-rows.ts";
 import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
 import { readLoan } from "#app/(signed-in)/loans/[id]/read-loan.ts";
 import { ReleaseSection } from "#app/(signed-in)/loans/[id]/release-section.tsx";
@@ -32,9 +32,9 @@ import type { LineState } from "#lib/loans/schema.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import { now, today } from "#lib/platform/clock.ts";
 
-type Props = { params: Promise<{ id: string }> };
+type Props = { params: Promise<{ id: string }>; searchParams: Promise<Search> };
 
-export async function generateMetadata({ params }: Props): Promise<Metadata> {
+export async function generateMetadata({ params }: Pick<Props, "params">): Promise<Metadata> {
   const { id } = await params;
   const viewer = await requireViewer(`/loans/${id}`);
   const loan = await orNotFound(() => readLoan(viewer, id));
@@ -79,13 +79,20 @@ function sectionsOf(loan: LoanSheet) {
   };
 }
 
+/** What it is for, in a word; nothing where no purpose is chosen yet. */
+function useOf({ purpose, teachingUse }: LoanSheet["request"]): string | null {
+  if (purpose === "") return null;
+  return purpose === "teaching" ? words.teachingUses[teachingUse] : words.purposes[purpose];
+}
+
 function standsAt(loan: LoanSheet) {
   const missing = loan.lines.filter((line) => line.state === "missing").length;
   return <LoanStateMark row={{ state: loan.state, missing, isOverdue: loan.isOverdue }} />;
 }
 
-export default async function LoanPage({ params }: Props) {
+export default async function LoanPage({ params, searchParams }: Props) {
   const { id } = await params;
+  const search = await searchParams;
   const viewer = await requireViewer(`/loans/${id}`);
   const loan = await orNotFound(() => readLoan(viewer, id));
   const specimens = await listLoanSpecimens(viewer, id);
@@ -96,10 +103,7 @@ export default async function LoanPage({ params }: Props) {
   const limited = live.flatMap((line) => specimens.get(line.specimenId) ?? []);
   const sheets = new Set([...specimens.values()].flatMap((one) => (one.seriesCode === null ? [] : [one.id])));
   const { request } = loan;
-  const use =
-    request.purpose === "teaching"
-      ? words.teachingUses[request.teachingUse]
-      : words.purposes[request.purpose];
+  const use = useOf(request);
   const wayOut = loan.stages.find((stage) => stage.direction === "out");
   const entry = (name: keyof typeof words.sections, count?: number): IndexEntry => ({
     id: name,
@@ -129,7 +133,9 @@ export default async function LoanPage({ params }: Props) {
         <Masthead
           number={loan.number}
           title={`${request.title || words.noTitle}, ${loan.borrower.name}`}
-          latin={`${words.count(live.length)}, ${use}, ${formatRange(request.startsOn, request.endsOn)}`}
+          latin={[words.count(live.length), use, formatRange(request.startsOn, request.endsOn)]
+            .filter(Boolean)
+            .join(", ")}
           standing={standsAt(loan)}
         />
       }
@@ -138,7 +144,13 @@ export default async function LoanPage({ params }: Props) {
     >
       <SuitabilitySection loan={loan} sheets={sheets} />
       <RequestSection viewer={viewer} loan={loan} />
-      <SpecimensSection viewer={viewer} loan={loan} />
+      <SpecimensSection
+        viewer={viewer}
+        loan={loan}
+        off={parameterOf(search, "off")}
+        withdrawn={parameterOf(search, "withdrawn")}
+        checked={parameterOf(search, "checked")}
+      />
       <DatesSection loan={loan} today={today()} />
       {has.decision && <DecisionSection viewer={viewer} loan={loan} />}
       {has.cover && <CoverSection viewer={viewer} loan={loan} />}
@@ -155,9 +167,17 @@ export default async function LoanPage({ params }: Props) {
         />
       )}
       {has.venue && <VenueSection viewer={viewer} loan={loan} now={moment} />}
-      {has.home && <HomeSection viewer={viewer} loan={loan} specimens={specimens} now={moment} />}
+      {has.home && (
+        <HomeSection
+          viewer={viewer}
+          loan={loan}
+          specimens={specimens}
+          now={moment}
+          checked={parameterOf(search, "checked")}
+        />
+      )}
       {has.custody && <CustodySection handovers={handovers} />}
-      {maySee(viewer, "audit") && <HappenedSection viewer={viewer} rows={rowsOfLoan(loan)} />}
+      {maySee(viewer, "audit") && <HappenedSection viewer={viewer} loan={loan} />}
     </RecordPage>
   );
 }

@@ -8,13 +8,10 @@ import { loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { formatMoment, formatMoney } from "#app/_words/format.ts";
 import { countryName } from "#app/_words/readable.ts";
 import { withdrawLoan } from "#app/(signed-in)/loans/[id]/actions.ts";
-import { mayChangeSpecimens } from "#lib/loans/loan-state.ts";
+import { mayChangeSpecimens, statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
-import type { LoanState } from "#lib/loans/schema.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
-
-const mayBeWithdrawn: readonly LoanState[] = ["enquiry", "requested", "accepted", "agreed", "preparing"];
 
 export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
   const { request, borrower, venue } = loan;
@@ -39,7 +36,10 @@ export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanShe
             ),
           ],
           [words.venue, `${venue.name}, ${venue.address}, ${countryName(venue.countryCode)}`],
-          [words.purpose, words.purposes[request.purpose]],
+          [
+            words.purpose,
+            request.purpose === "" ? <Unknown key="purpose" /> : words.purposes[request.purpose],
+          ],
           isTeaching && [words.teachingUse, words.teachingUses[request.teachingUse]],
           [words.audience, request.audience],
           isShown && [words.admission, request.paidAdmission ? words.paid : words.free],
@@ -70,7 +70,7 @@ export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanShe
           </Link>
         </p>
       )}
-      {mayDo(viewer, "withdrawRequest", subject) && mayBeWithdrawn.includes(loan.state) && (
+      {mayDo(viewer, "withdrawRequest", subject) && statesBeforeRelease.includes(loan.state) && (
         <details className="no-print">
           <summary>{words.withdrawLoan}</summary>
           <ActForm

@@ -9,6 +9,7 @@ import { type MarkTone, SeverityMark, StateMark } from "#app/_parts/state-mark.t
 import { conditionLabels } from "#app/_words/en/condition-labels.ts";
 import { loanWords, toneOfLine } from "#app/_words/en/loan-pages.ts";
 import { roadWords as words } from "#app/_words/en/loan-road.ts";
+import { CheckSigned } from "#app/(signed-in)/loans/[id]/checks-on-loan.tsx";
 import { CheckInForm } from "#app/(signed-in)/loans/[id]/home-forms.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { checkSpecimenIn } from "#app/(signed-in)/loans/[id]/road-actions.ts";
@@ -108,11 +109,14 @@ export function ReturnedSpecimen({
   loan,
   line,
   specimen,
+  checked,
 }: {
   viewer: Viewer;
   loan: LoanSheet;
   line: LoanSheet["lines"][number];
   specimen: LoanSpecimen | undefined;
+  /** The check that was just signed, as the address names it. */
+  checked: string | undefined;
 }) {
   const checks = line.checks;
   const isResting = line.state === "resting at home";
@@ -127,6 +131,7 @@ export function ReturnedSpecimen({
       <p>
         <StateMark outcome={toneOfLine[line.state]}>{loanWords.lineStates[line.state]}</StateMark>
       </p>
+      <CheckSigned lines={[line]} checkId={checked} isHome />
       {line.checkIn && (
         <p>
           {words.verdictOf}:{" "}

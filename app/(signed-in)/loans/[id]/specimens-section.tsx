@@ -1,15 +1,18 @@
-/** The lines of the loan: each specimen, where it stands, its check on this loan, and the way on or off. */
+/** The lines of the loan: each specimen, where it stands, its checks on this loan, and the way on or off. */
 import Link from "next/link";
-import { ActForm } from "#app/_parts/act-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Moment } from "#app/_parts/moment.tsx";
-import { MarginNote, Section } from "#app/_parts/record-page.tsx";
+import { Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { toneOfLine, loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { formatDate } from "#app/_words/format.ts";
-import { noteByNumber, takeOffLoan } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { noteByNumber, putBack } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { CheckSigned, ChecksOnLoan } from "#app/(signed-in)/loans/[id]/checks-on-loan.tsx";
+import { LeaveForm } from "#app/(signed-in)/loans/[id]/leave-form.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { NoteForm } from "#app/(signed-in)/loans/[id]/note-form.tsx";
+import { TakenOff } from "#app/(signed-in)/slip/taken-off.tsx";
+import { occasionNames } from "#lib/condition/schema.ts";
 import { mayChangeSpecimens } from "#lib/loans/loan-state.ts";
 import { occasionsFor } from "#lib/loans/occasions.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
@@ -23,16 +26,50 @@ type Line = LoanSheet["lines"][number];
 const mayLeave: readonly LineState[] = ["noted", "requested", "accepted", "packed"];
 
 function LineCheck({ line }: { line: Line }) {
-  const check = line.checks?.home ?? line.checks?.out;
+  const check = line.checks?.all.at(-1)?.check;
   if (!check) return <span className="quiet">{words.notChecked}</span>;
   return (
     <>
-      {words.grade} {check.grade}, {formatDate(check.checkedOn)}
+      {words.grade} {check.grade}, {formatDate(check.checkedOn)}, {occasionNames[check.occasion]}
     </>
   );
 }
 
-export function SpecimensSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+/** A line that was added to a request after it was submitted is on it, and nothing is held for it. */
+function LineStands({ line, loan }: { line: Line; loan: LoanSheet }) {
+  const waits = line.state === "noted" && loan.state !== "enquiry";
+  return (
+    <StateMark outcome={waits ? "attend" : toneOfLine[line.state]}>
+      {waits ? words.notedSince : words.lineStates[line.state]}
+    </StateMark>
+  );
+}
+
+/** That a line was withdrawn, where the reader comes back to. */
+function Withdrawn({ loan, specimenId }: { loan: LoanSheet; specimenId: string | undefined }) {
+  const line = loan.lines.find((one) => one.specimenId === specimenId && one.state === "withdrawn");
+  if (!line) return null;
+  return (
+    <p role="status" className="form-done">
+      {words.withdrawnDone(line.accessionNumber)}
+    </p>
+  );
+}
+
+export function SpecimensSection({
+  viewer,
+  loan,
+  off,
+  withdrawn,
+  checked,
+}: {
+  viewer: Viewer;
+  loan: LoanSheet;
+  /** What was just taken off, withdrawn, or the check that was just signed, as the address names it. */
+  off: string | undefined;
+  withdrawn: string | undefined;
+  checked: string | undefined;
+}) {
   const subject = { institutionId: loan.borrower.id };
   const removes = mayDo(viewer, "removeSpecimen", subject);
   const checks = mayDo(viewer, "recordCheck", subject);
@@ -46,28 +83,22 @@ export function SpecimensSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
           <span className="visually-hidden"> {line.accessionNumber}</span>
         </Link>
       )}
-      {removes && mayLeave.includes(line.state) && (
-        <ActForm
-          action={takeOffLoan.bind(null, loan.id, line.specimenId)}
-          label={`${line.state === "noted" ? words.takeOff : words.withdraw}: ${line.accessionNumber}`}
-          button={line.state === "noted" ? words.takeOff : words.withdraw}
-          look="plain"
-        />
-      )}
+      {removes && mayLeave.includes(line.state) && <LeaveForm loan={loan} line={line} />}
     </span>
   );
   const hasActs = loan.lines.some((line) => isChecked(line) || (removes && mayLeave.includes(line.state)));
   return (
-    <Section
-      id="specimens"
-      title={words.sections.specimens}
-      margin={
-        removes &&
-        loan.lines.some((line) => line.state !== "noted" && mayLeave.includes(line.state)) && (
-          <MarginNote title={words.withdraw}>{words.withdrawCaution}</MarginNote>
-        )
-      }
-    >
+    <Section id="specimens" title={words.sections.specimens}>
+      {notes && (
+        <TakenOff
+          viewer={viewer}
+          specimenId={off}
+          specimenIds={loan.lines.map((line) => line.specimenId)}
+          putBack={putBack.bind(null, loan.id)}
+        />
+      )}
+      <Withdrawn loan={loan} specimenId={withdrawn} />
+      <CheckSigned lines={loan.lines} checkId={checked} isHome={false} />
       <DataTable<Line>
         caption={words.tables.specimens}
         captionHidden
@@ -89,9 +120,7 @@ export function SpecimensSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
           {
             key: "state",
             label: words.state,
-            cell: (line) => (
-              <StateMark outcome={toneOfLine[line.state]}>{words.lineStates[line.state]}</StateMark>
-            ),
+            cell: (line) => <LineStands line={line} loan={loan} />,
           },
           {
             key: "since",
@@ -104,6 +133,7 @@ export function SpecimensSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
           ...(hasActs ? [{ key: "acts", label: words.acts, cell: acts }] : []),
         ]}
       />
+      {loan.sight.checks && <ChecksOnLoan lines={loan.lines} />}
       {notes && <NoteForm action={noteByNumber.bind(null, loan.id)} />}
     </Section>
   );

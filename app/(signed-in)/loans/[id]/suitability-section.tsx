@@ -9,6 +9,7 @@ import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { formatMoment } from "#app/_words/format.ts";
+import { numbersInWords } from "#app/_words/number-range.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import {
   type MatrixRow,
@@ -116,6 +117,18 @@ function Matrix({ rows, notes }: { rows: readonly MatrixRow[]; notes: readonly N
   );
 }
 
+/** When an evaluation was last kept as it was, and which specimens of today it does not speak of. */
+function KeptRun({ run, lines }: { run: NonNullable<LoanSheet["latestRun"]>; lines: readonly NamedLine[] }) {
+  const kept = new Set(run.findings.map((finding) => finding.specimenId));
+  const since = lines.filter((line) => !kept.has(line.specimenId)).map((line) => line.accessionNumber);
+  return (
+    <p className="quiet small">
+      {words.keptRun(words.occasions[run.occasion] ?? run.occasion)} {formatMoment(run.runAt)}.{" "}
+      {since.length > 0 && words.keptRunWithout(numbersInWords(since))}
+    </p>
+  );
+}
+
 export function SuitabilitySection({
   loan,
   sheets,
@@ -154,12 +167,7 @@ export function SuitabilitySection({
       {about && <p>{about}</p>}
       <Matrix rows={rows} notes={notes} />
       {spread && <Notes notes={notes} named={lines.length > 1} spread />}
-      {loan.latestRun && (
-        <p className="quiet small">
-          {words.keptRun(words.occasions[loan.latestRun.occasion] ?? loan.latestRun.occasion)}{" "}
-          {formatMoment(loan.latestRun.runAt)}
-        </p>
-      )}
+      {loan.latestRun && <KeptRun run={loan.latestRun} lines={lines} />}
     </Section>
   );
 }

@@ -1,5 +1,6 @@
 /** At the venue: receiving the crates, the rest before opening, opening and counting, sending home. */
 import { DataTable } from "#app/_parts/data-table.tsx";
+import { LocalTime } from "#app/_parts/moment.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
@@ -19,6 +20,7 @@ import { openAndCount, receive, send } from "#app/(signed-in)/loans/[id]/road-ac
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
+import { needsNewSeal } from "#lib/shipments/crate-state.ts";
 import type { CrateSheet } from "#lib/shipments/queries.ts";
 
 /** The rest of one crate, in words and shape. */
@@ -26,7 +28,10 @@ export function RestMark({ crate, now }: { crate: CrateSheet; now: string }) {
   return isRested(crate, now) ? (
     <StateMark outcome="clear">{words.mayOpen}</StateMark>
   ) : (
-    <StateMark outcome="attend">{words.restingUntil(formatMoment(crate.notBefore ?? now))}</StateMark>
+    <>
+      <StateMark outcome="attend">{words.restingUntil(formatMoment(crate.notBefore ?? now))}</StateMark>
+      <LocalTime at={crate.notBefore ?? now} />
+    </>
   );
 }
 
@@ -58,8 +63,6 @@ export function VenueSection({ viewer, loan, now }: { viewer: Viewer; loan: Loan
   const opens = mayDo(viewer, "openCrate", subject);
   const sends = mayDo(viewer, "sendHome", subject) && away.length > 0;
   const home = loan.stages.find((stage) => stage.direction === "home");
-  const isClosed = (crate: CrateSheet) =>
-    crate.state === "with the carrier" || crate.state === "resting closed";
   return (
     <Section
       id="venue"
@@ -109,7 +112,7 @@ export function VenueSection({ viewer, loan, now }: { viewer: Viewer; loan: Loan
             away={away}
             crates={loan.crates.filter(
               (crate) =>
-                !isClosed(crate) &&
+                needsNewSeal(crate.state) &&
                 crate.contents.some(({ specimenId }) => away.some((line) => line.specimenId === specimenId)),
             )}
             carrier={home?.carrier ?? null}

@@ -1,10 +1,10 @@
 /** Arrival and return: what rests, what is counted, and that nothing ever bars the way home. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { hasSentence } from "#app/_words/sentences.ts";
-import { recordCheck } from "#lib/condition/commands.ts";
+import { hasSentence, sentence } from "#app/_words/sentences.ts";
 import { checkIn, closeLoan } from "#lib/loans/commands/check-in.ts";
 import { countReturn, receiveHome } from "#lib/loans/commands/receive-home.ts";
 import { openCrate, receiveLoan } from "#lib/loans/commands/receive-loan.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { sendHome } from "#lib/loans/commands/send-home.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { programViewer } from "#lib/people/viewer.ts";
@@ -16,7 +16,7 @@ import { custodyOf } from "#lib/whereabouts/queries.ts";
 import { aSeries, type Made } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aCheckOf, aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
-import { passHours, startClock, walk } from "#tests/support/loan-walk.ts";
+import { newSeals, passHours, startClock, walk } from "#tests/support/loan-walk.ts";
 
 let lending: Lending;
 beforeAll(async () => {
@@ -109,7 +109,12 @@ describe("the way home", () => {
     await withdrawConsent(lending.donorOfficer, { donorCode, receivedOn: today(), effectiveOn: today() });
     passHours(24 * 500);
     expect(await getLoan(lending.registrar, loanId)).toMatchObject({ isOverdue: true, state: "at venue" });
-    await sendHome(lending.lecturer, { loanId, specimenIds: null, seals: [], carrier: "" });
+    await sendHome(lending.lecturer, {
+      loanId,
+      specimenIds: null,
+      seals: await newSeals(lending, loanId),
+      carrier: "",
+    });
     expect(await getLoan(lending.registrar, loanId)).toMatchObject({ state: "travelling home" });
     // Nobody was named as carrier, so the borrower still has it.
     const { borrower } = await getLoan(lending.registrar, loanId);
@@ -122,7 +127,7 @@ describe("the way home", () => {
     await sendHome(lending.borrowerRegistrar, {
       loanId,
       specimenIds: [specimens[0]?.id ?? ""],
-      seals: [],
+      seals: (await newSeals(lending, loanId)).slice(0, 1),
       carrier: "Gentle Freight",
     });
     const loan = await getLoan(lending.registrar, loanId);
@@ -131,6 +136,47 @@ describe("the way home", () => {
     await expect(
       sendHome(lending.lecturer, { loanId, specimenIds: [specimens[0]?.id ?? ""], seals: [], carrier: "" }),
     ).rejects.toMatchObject({ kind: "not-found" });
+  });
+
+  test("needs at least one specimen to be ticked, and says so where it is ticked", async () => {
+    const { id: loanId } = await walk(lending, [await aLendableSpecimen(lending)], "at venue");
+    await expect(
+      sendHome(lending.lecturer, { loanId, specimenIds: [], seals: [], carrier: "" }),
+    ).rejects.toMatchObject({
+      kind: "invalid",
+      issues: [{ path: "specimenIds", message: "loan.tick-what-goes" }],
+    });
+    expect(sentence("loan.tick-what-goes")).toBe("Tick what goes home.");
+  });
+
+  test("wants a new seal for each crate that was opened and goes, and none for one that stayed closed", async () => {
+    const specimens = [await aLendableSpecimen(lending), await aLendableSpecimen(lending)];
+    const { id: loanId } = await walk(lending, specimens, "resting");
+    const [first, second] = await cratesOfLoan(loanId);
+    passHours(49);
+    await openCrate(lending.lecturer, {
+      crateId: first?.id ?? "",
+      counts: (first?.contents ?? []).map(({ specimenId }) => ({ specimenId, present: true, remark: "" })),
+    });
+    const send = (...seals: { crateId: string; sealNumber: string }[]) =>
+      sendHome(lending.lecturer, { loanId, specimenIds: null, seals, carrier: "" });
+    const opened = { crateId: first?.id ?? "", sealNumber: "" };
+    await expect(send()).rejects.toMatchObject({
+      kind: "invalid",
+      reason: "crate.seal-missing",
+      parameters: { crate: first?.code },
+      issues: [{ path: "seals" }],
+    });
+    await expect(send(opened)).rejects.toMatchObject({
+      issues: [{ path: "seals.0.sealNumber", message: "crate.seal-of-opened" }],
+    });
+    await send({ ...opened, sealNumber: "H 1" });
+    expect(
+      (await cratesOfLoan(loanId)).map(({ code, state, sealNumber }) => [code, state, sealNumber]),
+    ).toEqual([
+      [first?.code, "with the carrier", "H 1"],
+      [second?.code, "with the carrier", `S ${second?.code}`],
+    ]);
   });
 
   test("ends with a check beside the one before it left", async () => {

@@ -1,10 +1,10 @@
 /** Packing and release: what is complete, and what holds a specimen back. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { recordCheck } from "#lib/condition/commands.ts";
 import { planCrates, sealCrate } from "#lib/loans/commands/crates.ts";
 import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
 import { removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { planStage } from "#lib/loans/commands/stages.ts";
 import { submitRequest, withdrawRequest } from "#lib/loans/commands/submit-request.ts";
 import { getLoan } from "#lib/loans/queries.ts";

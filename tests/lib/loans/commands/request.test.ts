@@ -82,7 +82,7 @@ describe("a slip", () => {
     expect(Number(other.number.slice(-3))).toBe(Number(number.slice(-3)) + 1);
     expect(
       await noteSpecimen(lending.lecturer, { loanId: id, specimenIds: [specimen.id], seriesId: null }),
-    ).toEqual({ added: 0 });
+    ).toMatchObject({ added: 0 });
     await removeSpecimen(lending.lecturer, { loanId: id, specimenId: specimen.id });
     expect((await getLoan(lending.lecturer, id)).lines).toEqual([]);
   });
@@ -92,7 +92,7 @@ describe("a slip", () => {
     const { id } = await open([]);
     expect(
       await noteSpecimen(lending.lecturer, { loanId: id, specimenIds: [], seriesId: series.id }),
-    ).toEqual({ added: 7 });
+    ).toMatchObject({ added: 7 });
   });
 
   test("keeps more days around a larger specimen", async () => {

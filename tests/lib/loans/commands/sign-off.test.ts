@@ -1,9 +1,9 @@
 /** A poor condition and the conservator's word: before the decision, after it, and at the release. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { recordCheck } from "#lib/condition/commands.ts";
 import { planCrates, sealCrate } from "#lib/loans/commands/crates.ts";
 import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { planStage } from "#lib/loans/commands/stages.ts";
 import { stateRequest } from "#lib/loans/commands/state-request.ts";
 import { getLoan } from "#lib/loans/queries.ts";

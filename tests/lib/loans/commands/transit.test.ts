@@ -10,7 +10,7 @@ import { addDays } from "#lib/platform/dates.ts";
 import type { ConsentInput } from "#lib/provenance/schema.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
-import { startClock, walk } from "#tests/support/loan-walk.ts";
+import { newSeals, startClock, walk } from "#tests/support/loan-walk.ts";
 
 let lending: Lending;
 beforeAll(async () => {
@@ -96,6 +96,11 @@ test("no country stops the way home", async () => {
   const specimen = await aLendableSpecimen(lending, {}, { territoriesRefused: ["SE"] });
   const { id: loanId } = await walk(lending, [specimen], "at venue");
   await plan(loanId, "home", ["SE"]);
-  await sendHome(lending.lecturer, { loanId, specimenIds: null, seals: [], carrier: "" });
+  await sendHome(lending.lecturer, {
+    loanId,
+    specimenIds: null,
+    seals: await newSeals(lending, loanId),
+    carrier: "",
+  });
   expect(await getLoan(lending.registrar, loanId)).toMatchObject({ state: "travelling home" });
 });

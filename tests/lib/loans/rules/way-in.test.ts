@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { judgeWayIn, rememberingPlanMaker } from "#lib/loans/rules/way-in.ts";
 import type { Passage } from "#lib/people/schema.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
@@ -49,6 +49,33 @@ test("a lift of unknown depth is attend", () => {
   expect(judgeWayIn(aSpecimenCase(), through(lift))[0]).toMatchObject({
     outcome: "attend",
     fact: "way-in.not-measured",
+  });
+});
+
+describe("a ramp", () => {
+  const ramp = (slopePercent: number | null): Passage => ({
+    ...aDoor(1600, 20_000),
+    kind: "ramp",
+    name: "Yard ramp",
+    slopePercent,
+  });
+  const judged = (slopePercent: number | null) => judgeWayIn(aSpecimenCase(), through(ramp(slopePercent)))[0];
+  test("whose slope nobody has stated is attend, and stating it clears it", () => {
+    expect(judged(null)).toMatchObject({
+      outcome: "attend",
+      fact: "way-in.slope-not-known",
+      parameters: { passage: "Yard ramp" },
+      wayOut: "way.measure-slope",
+    });
+    expect(judged(5)).toMatchObject({ outcome: "clear", fact: "way-in.passes" });
+  });
+  test("that is steep wants more hands, whatever the crate measures", () => {
+    expect(judged(15)).toMatchObject({
+      outcome: "attend",
+      fact: "way-in.steep",
+      parameters: { slopePercent: 15, gentlePercent: 8.3 },
+      wayOut: "way.more-hands",
+    });
   });
 });
 

@@ -40,8 +40,10 @@ export default async function RequestPage({ params }: { params: Promise<{ id: st
       <RequestForm
         loanId={id}
         start={loan.request}
+        keptVenueId={loan.request.venueId}
         venues={await requestVenues(viewer, loan.borrower.id)}
         buffers={loan}
+        earliest={loan.earliestStart}
         currency={(await centreSettings()).currency}
         save={saveRequest.bind(null, id)}
         submit={submits ? saveAndSubmit.bind(null, id) : undefined}

@@ -3,10 +3,9 @@
  * who may read its terms. For everybody else, and for a version that nobody drew
  * up, there is no such page.
  */
-import { refusalResponse } from "#app/_server/refusals.ts";
+import { fileRefusal } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
 import { placeWords } from "#app/_words/en/places.ts";
-import { noSuchPage } from "#app/(signed-in)/loans/[id]/agreement/[version]/no-such-page.ts";
 import { readTerms } from "#lib/loans/frozen-terms.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { paintAgreement } from "#lib/papers/agreement-paper.ts";
@@ -14,7 +13,7 @@ import { notFound, Refusal } from "#lib/platform/refusal.ts";
 
 type Context = { params: Promise<{ id: string; version: string }> };
 
-export async function GET(_request: Request, context: Context): Promise<Response> {
+export async function GET(request: Request, context: Context): Promise<Response> {
   try {
     const { id, version } = await context.params;
     const viewer = await currentViewer();
@@ -40,7 +39,6 @@ export async function GET(_request: Request, context: Context): Promise<Response
     });
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    if (error.kind === "unauthenticated" || error.kind === "conflict") return refusalResponse(error);
-    return noSuchPage({ address: "/loans", label: placeWords.loans });
+    return fileRefusal(request, error, { address: "/loans", label: placeWords.loans });
   }
 }

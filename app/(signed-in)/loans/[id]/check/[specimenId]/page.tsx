@@ -2,14 +2,17 @@
 import type { Metadata } from "next";
 import { CheckForm } from "#app/_parts/check-form.tsx";
 import { checkMaterial } from "#app/_parts/check-material.tsx";
+import { offerOccasions } from "#app/_parts/check-occasions.ts";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { conditionLabels as labels } from "#app/_words/en/condition-labels.ts";
+import { saveCheckOnLoan } from "#app/(signed-in)/loans/[id]/check/[specimenId]/actions.ts";
 import { readLoan } from "#app/(signed-in)/loans/[id]/read-loan.ts";
-import { saveCheck } from "#app/(signed-in)/specimens/[id]/check/actions.ts";
+import { checkBeside } from "#lib/condition/beside.ts";
 import { checksOf } from "#lib/condition/queries.ts";
-import { occasionsFor } from "#lib/loans/occasions.ts";
+import type { Occasion } from "#lib/condition/schema.ts";
+import { checkedLineOf, occasionFloor, occasionsFor } from "#lib/loans/occasions.ts";
 import { authorise } from "#lib/people/permission.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
@@ -20,25 +23,32 @@ export const metadata: Metadata = { title: labels.title };
 
 type Props = { params: Promise<{ id: string; specimenId: string }> };
 
+/** Home from the loan, it is looked at beside what was seen before it left; anything else is of the house by then. */
+const likeliest = (occasions: readonly Occasion[]): readonly Occasion[] =>
+  occasions.includes("home") ? ["home"] : occasions;
+
 export default async function LoanCheckPage({ params }: Props) {
   const { id, specimenId } = await params;
   const viewer = await requireViewer(`/loans/${id}/check/${specimenId}`);
-  const { loan, specimen, last, occasions } = await orNotFound(async () => {
+  const { loan, specimen, checks, stands, occasions } = await orNotFound(async () => {
     const sheet = await readLoan(viewer, id);
     authorise(viewer, "recordCheck", { institutionId: sheet.borrower.id });
     const line = sheet.lines.find((one) => one.specimenId === specimenId);
-    const allowed = line ? occasionsFor(line.state, isBorrower(viewer)) : [];
-    if (!line || allowed.length === 0) throw notFound("check");
-    // Home again, it is looked at beside what was seen before it left.
-    const before = allowed[0] === "home" ? line.checks?.out : undefined;
+    const standing = line && checkedLineOf(line, sheet.crates, sheet.decisions);
+    const allowed = standing
+      ? likeliest(occasionsFor(standing.state, isBorrower(viewer), standing.closedCrate !== null))
+      : [];
+    if (!standing || allowed.length === 0) throw notFound("check");
     return {
       loan: sheet,
       specimen: await getSpecimen(viewer, specimenId),
-      last: before ?? (await checksOf(viewer, specimenId))[0] ?? null,
+      checks: await checksOf(viewer, specimenId),
+      stands: standing,
       occasions: allowed,
     };
   });
-  const back = occasions[0] === "home" ? `#home-${specimenId}` : "#specimens";
+  const [occasion = "incident"] = occasions;
+  const { closedCrate } = stands;
   return (
     <PlainPage>
       <Masthead
@@ -47,14 +57,17 @@ export default async function LoanCheckPage({ params }: Props) {
         latin={`${labels.title}, ${loan.number}`}
       />
       <CheckForm
-        {...checkMaterial(specimen, last)}
+        {...checkMaterial(specimen, checkBeside({ loanId: id, occasion }, checks))}
         specimenId={specimenId}
         loanId={id}
-        occasions={occasions}
+        occasions={offerOccasions(occasions, specimen, checks[0]?.checkedOn ?? null, (one) =>
+          occasionFloor(one, stands, isBorrower(viewer)),
+        )}
+        occasionNote={closedCrate && labels.crateClosed(closedCrate.code, closedCrate.notBefore)}
         today={today()}
         who={viewer.name}
-        save={saveCheck}
-        back={`/loans/${id}${back}`}
+        save={saveCheckOnLoan}
+        back={`/loans/${id}${occasion === "home" ? `#home-${specimenId}` : "#specimens"}`}
       />
     </PlainPage>
   );

@@ -1,0 +1,26 @@
+/** The days that are kept for a loan's specimens, as the calendar holds them. For whoever has authorised. */
+import type { Days } from "#lib/loans/period.ts";
+import type { Database, Transaction } from "#lib/platform/database.ts";
+import { toDateText } from "#lib/platform/dates.ts";
+
+/** By specimen; of a whole with its parts, the days on which all of them are kept. Nothing where nothing is kept. */
+export async function bookedDaysOf(
+  reader: Database | Transaction,
+  loanId: string,
+): Promise<Map<string, Days>> {
+  const rows = await reader.booking.findMany({
+    where: { line: { loanId }, releasedAt: null },
+    select: { startsOn: true, endsOn: true, line: { select: { specimenId: true } } },
+  });
+  const booked = new Map<string, Days>();
+  for (const { line, ...days } of rows) {
+    if (line === null) continue;
+    const [startsOn, endsOn] = [toDateText(days.startsOn), toDateText(days.endsOn)];
+    const known = booked.get(line.specimenId);
+    booked.set(line.specimenId, {
+      startsOn: known && known.startsOn > startsOn ? known.startsOn : startsOn,
+      endsOn: known && known.endsOn < endsOn ? known.endsOn : endsOn,
+    });
+  }
+  return booked;
+}
