@@ -1,7 +1,7 @@
 /** What is not there and what is not yours look the same; the frame stays. */
 import Link from "next/link";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
-import { placeWords } from "#app/_words/en/places.ts";
+import { outsideWords } from "#app/_words/en/outside.mjs";
 import { shellWords } from "#app/_words/en/shell.ts";
 
 export default function NotFound() {
@@ -10,7 +10,10 @@ export default function NotFound() {
       <Masthead title={shellWords.notFoundTitle} />
       <p>{shellWords.notFoundText}</p>
       <p>
-        <Link href="/specimens">{placeWords.specimens}</Link>
+        <Link href="/">{outsideWords.start}</Link>
+      </p>
+      <p>
+        <Link href="/specimens">{outsideWords.specimens}</Link>
       </p>
     </PlainPage>
   );

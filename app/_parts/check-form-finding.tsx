@@ -1,23 +1,16 @@
-/** The fields of one finding, and choices as large targets. */
+/** The fields of one finding, and choices as large targets. Nothing is chosen beforehand. */
 "use client";
 
+import { asksForMeasures, type DraftFinding, type EarlierFinding, nameOf } from "#app/_parts/check-draft.ts";
 import styles from "#app/_parts/check-form.module.css";
-import { FieldGrid, SelectField, TextField } from "#app/_parts/fields.tsx";
+import type { TermGroup } from "#app/_parts/check-material.tsx";
+import fieldStyles from "#app/_parts/fields.module.css";
+import { FieldGrid, TextField } from "#app/_parts/fields.tsx";
 import { conditionLabels as labels } from "#app/_words/en/condition-labels.ts";
-import { activities, severities } from "#lib/condition/schema.ts";
+import { formatNumber } from "#app/_words/format.ts";
+import { activities, type Finding, severities } from "#lib/condition/schema.ts";
 
-export type DraftFinding = {
-  markId: string;
-  term: string;
-  place: string;
-  point: { x: number; y: number } | null;
-  extentMm: string;
-  extentPercent: string;
-  severity: string;
-  activity: string;
-  answer: string;
-  note: string;
-};
+type Choice = readonly [value: string, word: string];
 
 export function Choices({
   name,
@@ -25,16 +18,27 @@ export function Choices({
   choices,
   value,
   choose,
+  hint,
+  error,
 }: {
   name: string;
   question: string;
-  choices: readonly (readonly [value: string, word: string])[];
+  choices: readonly Choice[];
   value?: string;
   choose?: (value: string) => void;
+  hint?: string | undefined;
+  error?: string | undefined;
 }) {
+  const id = `field-${name}`;
+  const described = [hint ? `${id}-hint` : "", error ? `${id}-error` : ""].filter(Boolean).join(" ");
   return (
-    <fieldset style={{ border: 0, padding: 0, marginBottom: 0 }}>
+    <fieldset id={id} className={styles.group} aria-describedby={described || undefined}>
       <legend className={styles.question}>{question}</legend>
+      {hint && (
+        <span className={fieldStyles.hint} id={`${id}-hint`}>
+          {hint}
+        </span>
+      )}
       <div className={styles.choices}>
         {choices.map(([choice, word]) => (
           <label key={choice} className={styles.choice}>
@@ -42,88 +46,176 @@ export function Choices({
               type="radio"
               name={name}
               value={choice}
+              aria-invalid={error ? true : undefined}
               {...(choose ? { checked: value === choice, onChange: () => choose(choice) } : {})}
             />
             {word}
           </label>
         ))}
       </div>
+      {error && (
+        <span className={fieldStyles.error} id={`${id}-error`}>
+          {error}
+        </span>
+      )}
     </fieldset>
   );
 }
 
-const answers = (["same", "worse", "better", "gone", "not-visible"] as const).map(
-  (answer) => [answer, labels.answers[answer]] as const,
+const answerChoices = (["same", "worse", "better", "gone", "not-visible"] as const).map(
+  (answer): Choice => [answer, labels.answers[answer]],
 );
+const severityChoices = severities
+  .filter((severity) => severity !== "none")
+  .map((severity): Choice => [severity, severity]);
+const activityChoices = activities.map((activity): Choice => [activity, activity]);
 
-export function CheckFindingFields({
-  number,
-  known,
-  draft,
-  change,
-  remove,
-  terms,
-}: {
+type Fields = {
   number: number;
-  /** What the earlier check says; without it, this is a new finding. */
-  known?: string;
   draft: DraftFinding;
   change: (part: Partial<DraftFinding>) => void;
-  remove?: () => void;
-  terms: readonly (readonly [string, string])[];
+  errorOf: (name: string) => string | undefined;
+};
+
+function TermField({
+  name,
+  value,
+  choose,
+  terms,
+  error,
+}: {
+  name: string;
+  value: string;
+  choose: (term: string) => void;
+  terms: readonly TermGroup[];
+  error: string | undefined;
 }) {
-  const field = (name: keyof DraftFinding) => ({
-    name: `finding-${number}-${name}`,
-    value: String(draft[name] ?? ""),
+  const id = `field-${name}`;
+  return (
+    <div className={fieldStyles.field}>
+      <label htmlFor={id}>{labels.term}</label>
+      <select
+        id={id}
+        name={name}
+        value={value}
+        onChange={(event) => choose(event.target.value)}
+        aria-invalid={error ? true : undefined}
+        aria-describedby={error ? `${id}-error` : undefined}
+      >
+        <option value="">–</option>
+        {terms.map(({ group, words }) => (
+          <optgroup key={group} label={group}>
+            {words.map(([term, word]) => (
+              <option key={term} value={term}>
+                {word}
+              </option>
+            ))}
+          </optgroup>
+        ))}
+      </select>
+      {error && (
+        <span className={fieldStyles.error} id={`${id}-error`}>
+          {error}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** Severity, activity, extent and a note; beside each, what it was before. */
+function Measures({ number, draft, change, errorOf, before }: Fields & { before?: Finding }) {
+  const field = (name: "extentMm" | "extentPercent" | "note") => ({
+    name: nameOf(number, name),
+    label: labels.findingFields[name],
+    value: draft[name],
+    error: errorOf(nameOf(number, name)),
     onChange: (event: { target: { value: string } }) => change({ [name]: event.target.value }),
   });
-  const changed = draft.answer === "worse" || draft.answer === "better";
+  const was = (words: string | undefined) => (words === undefined ? undefined : labels.beforeIt(words));
+  const figure = (value: number | undefined) => was(value === undefined ? undefined : formatNumber(value));
+  return (
+    <>
+      <Choices
+        name={nameOf(number, "severity")}
+        question={labels.severity}
+        choices={severityChoices}
+        hint={was(before?.severity)}
+        error={errorOf(nameOf(number, "severity"))}
+        value={draft.severity}
+        choose={(severity) => change({ severity })}
+      />
+      <Choices
+        name={nameOf(number, "activity")}
+        question={labels.activity}
+        choices={activityChoices}
+        hint={was(before?.activity)}
+        error={errorOf(nameOf(number, "activity"))}
+        value={draft.activity}
+        choose={(activity) => change({ activity })}
+      />
+      <FieldGrid>
+        <TextField inputMode="decimal" hint={figure(before?.extentMm)} {...field("extentMm")} />
+        <TextField inputMode="decimal" hint={figure(before?.extentPercent)} {...field("extentPercent")} />
+        <TextField hint={was(before?.note || undefined)} {...field("note")} />
+      </FieldGrid>
+    </>
+  );
+}
+
+export function OldFindingFields({ known, ...fields }: Fields & { known: EarlierFinding }) {
+  const { number, draft, change, errorOf } = fields;
   return (
     <div className={styles.finding}>
-      {known !== undefined && (
-        <Choices
-          name={`answer-${number}`}
-          question={`${number}. ${known}`}
-          choices={answers}
-          value={draft.answer}
-          choose={(answer) => change({ answer })}
-        />
-      )}
-      {(known === undefined || changed) && (
+      <Choices
+        name={nameOf(number, "answer")}
+        question={`${number}. ${known.words}`}
+        choices={answerChoices}
+        error={errorOf(nameOf(number, "answer"))}
+        value={draft.answer}
+        choose={(answer) => change({ answer })}
+      />
+      {asksForMeasures(draft.answer) && (
         <>
-          {known === undefined && (
-            <>
-              <p className={styles.question}>
-                {number}. {labels.answers.new}, {draft.point ? labels.marked : labels.notMarked}
-              </p>
-              <FieldGrid>
-                <SelectField label={labels.term} options={terms} empty="–" {...field("term")} />
-                <TextField label={labels.place} {...field("place")} />
-              </FieldGrid>
-            </>
-          )}
-          <FieldGrid>
-            <TextField label={labels.extentMm} inputMode="decimal" {...field("extentMm")} />
-            <TextField label={labels.extentPercent} inputMode="decimal" {...field("extentPercent")} />
-            <SelectField label={labels.activity} options={activities} empty="–" {...field("activity")} />
-            <TextField label={labels.note} {...field("note")} />
-          </FieldGrid>
-          <Choices
-            name={`severity-${number}`}
-            question={labels.severity}
-            choices={severities
-              .filter((severity) => severity !== "none")
-              .map((severity) => [severity, severity] as const)}
-            value={draft.severity}
-            choose={(severity) => change({ severity })}
-          />
-          {remove && (
-            <button type="button" className="plain" onClick={remove}>
-              {labels.remove}
-            </button>
-          )}
+          <p className="quiet small">{labels.measureAgain}</p>
+          <Measures {...fields} before={known.finding} />
         </>
       )}
+    </div>
+  );
+}
+
+export function NewFindingFields({
+  terms,
+  remove,
+  ...fields
+}: Fields & { terms: readonly TermGroup[]; remove: () => void }) {
+  const { number, draft, change, errorOf } = fields;
+  const [term, place] = [nameOf(number, "term"), nameOf(number, "place")];
+  return (
+    <div className={styles.finding}>
+      <p className={styles.question}>
+        {number}. {labels.answers.new}, {draft.point ? labels.marked : labels.notMarked}
+      </p>
+      <FieldGrid>
+        <TermField
+          name={term}
+          value={draft.term}
+          choose={(chosen) => change({ term: chosen })}
+          terms={terms}
+          error={errorOf(term)}
+        />
+        <TextField
+          name={place}
+          label={labels.place}
+          value={draft.place}
+          error={errorOf(place)}
+          onChange={(event) => change({ place: event.target.value })}
+        />
+      </FieldGrid>
+      <Measures {...fields} />
+      <button type="button" className="plain" onClick={remove}>
+        {labels.remove}
+      </button>
     </div>
   );
 }

@@ -9,13 +9,54 @@ import type { CratePlan, explainCratePlan } from "#lib/transport/crate-plan.ts";
 
 const plainWords = (code: string) => code.replaceAll("-", " ");
 
-export function CrateFacts({ plan }: { plan: CratePlan }) {
+/** The outcome with every reason for it. Where nobody has chosen a venue there is no way in to judge. */
+function PlanOutcome({ plan, hasVenue }: { plan: CratePlan; hasVenue: boolean }) {
+  const reasonWords = plan.reasons.map((reason) =>
+    reason === "way-in-not-known" && !hasVenue ? words.noVenue : words.reasons[reason],
+  );
+  return (
+    <>
+      <StateMark outcome={plan.outcome} />
+      {reasonWords.map((reason) => (
+        <span key={reason} style={{ display: "block" }}>
+          {reason}
+        </span>
+      ))}
+    </>
+  );
+}
+
+/** Who lifts it, what each filter allows, and what to mind. */
+function HandlingWords({ handling }: { handling: CratePlan["handling"] }) {
+  const kilograms = (massKg: number) => formatNumber(Math.round(massKg * 10) / 10);
+  return (
+    <>
+      {plainWords(handling.mode)}
+      <span className="small quiet" style={{ display: "block" }}>
+        {words.handlingFilters(
+          kilograms(handling.onePersonFilterKg),
+          kilograms(handling.twoPersonFilterKg),
+          kilograms(handling.onePersonHigherKg),
+          kilograms(handling.twoPersonHigherKg),
+        )}
+      </span>
+      {handling.cautions.map((caution) => (
+        <span key={caution} className="small" style={{ display: "block" }}>
+          {words.cautions[caution]}
+        </span>
+      ))}
+    </>
+  );
+}
+
+/** @param hasVenue false where the crate is reckoned before any venue is chosen */
+export function CrateFacts({ plan, hasVenue = true }: { plan: CratePlan; hasVenue?: boolean }) {
   const { crate, cushion, innerCase } = plan;
   return (
     <>
       <Facts
         facts={[
-          [words.outcome, <StateMark key="outcome" outcome={plan.outcome} />],
+          [words.outcome, <PlanOutcome key="outcome" plan={plan} hasVenue={hasVenue} />],
           [words.kind, plainWords(plan.kind)],
           plan.sheetSupport !== null && [words.support, plainWords(plan.sheetSupport)],
           [words.fragility, `${formatNumber(plan.peakG)} g`],
@@ -41,7 +82,7 @@ export function CrateFacts({ plan }: { plan: CratePlan }) {
             `${formatNumber(crate.grossMassKg, 1)} kg (${words.contents.toLowerCase()} ${formatNumber(innerCase.massKg, 1)} kg)`,
           ],
           [words.volumetric, `${formatNumber(plan.volumetricMassKg, 1)} kg`],
-          [words.handling, plainWords(plan.handling.mode)],
+          [words.handling, <HandlingWords key="handling" handling={plan.handling} />],
         ]}
       />
       {plan.passages.length > 0 && (

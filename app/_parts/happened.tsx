@@ -1,7 +1,7 @@
 /**
  * What happened, the newest first: one line for each deed, with who and when, and
- * only what changed. A deed of many rows is folded; it opens without a script and
- * prints open or closed as it stands.
+ * only what changed. A deed of many rows is folded; it opens without a script, and
+ * what stays folded is not printed.
  */
 import Link from "next/link";
 import { Fragment, type ReactNode } from "react";

@@ -11,8 +11,16 @@ import { type Control, type FieldPath, type FieldValues, useController } from "r
 import { SelectField, TextField } from "#app/_parts/fields.tsx";
 import { digitsOf } from "#app/_parts/sent-fields.ts";
 import { readCodes, writeCodes } from "#app/_parts/typed-codes.ts";
-import { fractionToPercent, percentToFraction, readNumber, writeNumber } from "#app/_parts/typed-number.ts";
+import {
+  fractionToPercent,
+  kindOfField,
+  percentToFraction,
+  readMinor,
+  readNumber,
+  writeNumber,
+} from "#app/_parts/typed-number.ts";
 import { fieldWords } from "#app/_words/en/fields.ts";
+import { numberSentence } from "#app/_words/number-problem.ts";
 
 type FieldOf<Values extends FieldValues> = {
   control: Control<Values>;
@@ -32,19 +40,20 @@ export function NumberField<Values extends FieldValues>({
   ...field
 }: FieldOf<Values> & { percent?: boolean }) {
   const { field: kept } = useController({ control, name });
+  const kind = kindOfField(name);
   const read = (text: string): number | null => {
-    const value = readNumber(text);
+    const value = readNumber(text, kind);
     return value !== null && percent ? percentToFraction(value) : value;
   };
   const textOf = (value: unknown) =>
-    typeof value === "number" ? writeNumber(percent ? fractionToPercent(value) : value) : "";
+    typeof value === "number" ? writeNumber(percent ? fractionToPercent(value) : value, kind) : "";
   const [typed, setTyped] = useState(() => textOf(kept.value));
   // A draft that came back, or a row that moved up, shows its own value and not what was typed here before.
   const shown = sameNumber(read(typed), kept.value ?? null) ? typed : textOf(kept.value);
   return (
     <TextField
       {...field}
-      error={Number.isNaN(kept.value) && field.error ? fieldWords.notANumber : field.error}
+      error={field.error && (numberSentence(shown, kind) ?? field.error)}
       name={name}
       ref={kept.ref}
       inputMode="decimal"
@@ -68,10 +77,7 @@ export function AmountField<Values extends FieldValues>({
 }: FieldOf<Values> & { currency: string | undefined }) {
   const { field: kept } = useController({ control, name });
   const digits = digitsOf(currency ?? "");
-  const read = (text: string): number | null => {
-    const value = readNumber(text);
-    return value === null ? null : Math.round(value * 10 ** digits);
-  };
+  const read = (text: string) => readMinor(text, digits);
   const textOf = (value: unknown) =>
     typeof value === "number" && Number.isFinite(value) ? (value / 10 ** digits).toFixed(digits) : "";
   const [typed, setTyped] = useState(() => textOf(kept.value));
@@ -90,7 +96,7 @@ export function AmountField<Values extends FieldValues>({
   return (
     <TextField
       {...field}
-      error={Number.isNaN(kept.value) && field.error ? fieldWords.notANumber : field.error}
+      error={field.error && (numberSentence(shown, { decimals: digits }) ?? field.error)}
       name={name}
       ref={kept.ref}
       inputMode="decimal"

@@ -7,7 +7,13 @@
  * be missing are left out when nothing in them was filled. What was typed and
  * cannot be read stays as it was typed: the working refuses it by name.
  */
-import { fractionToPercent, percentToFraction, readNumber } from "#app/_parts/typed-number.ts";
+import {
+  fractionToPercent,
+  type NumberKind,
+  percentToFraction,
+  readNumber,
+  writeNumber,
+} from "#app/_parts/typed-number.ts";
 import { wordsOfName } from "#app/_words/names.ts";
 
 export type JsonSchema = { readonly [keyword: string]: unknown };
@@ -168,6 +174,10 @@ export function sentIn(search: Readonly<Record<string, string | string[] | undef
   };
 }
 
+/** Whole numbers, lengths and light go into thousands; thousandths of them are not typed. */
+export const kindOfNumber = ({ whole, unit }: NumberField): NumberKind =>
+  whole || /^(mm|lx|µW)/.test(unit) ? "large measure" : "measure";
+
 const join = (prefix: string, name: string | number) => (prefix === "" ? String(name) : `${prefix}.${name}`);
 const mostRows = 300;
 
@@ -199,7 +209,7 @@ function readField(field: Field, name: string, sent: Sent): unknown {
   const typed = sent.get(name)?.trim() ?? "";
   switch (field.kind) {
     case "number": {
-      const value = readNumber(typed);
+      const value = readNumber(typed, kindOfNumber(field));
       if (value === null) return undefined;
       if (Number.isNaN(value)) return typed;
       return field.percent ? percentToFraction(value) : value;
@@ -241,7 +251,7 @@ export function fieldText(field: Field, value: unknown): string {
     case "number": {
       const shown = value === undefined || value === null ? field.start : value;
       if (typeof shown !== "number") return typeof shown === "string" ? shown : "";
-      return String(field.percent ? fractionToPercent(shown) : shown);
+      return writeNumber(field.percent ? fractionToPercent(shown) : shown, kindOfNumber(field));
     }
     case "choice":
       return String(value ?? field.start ?? "");

@@ -1,14 +1,17 @@
 /**
  * The one wrapper of the API's operations: same commands, same queries, same
  * refusals as the screens. A change needs an origin of our own, JSON of at most
- * one megabyte, and may carry an Idempotency-Key.
+ * one megabyte, and may carry an Idempotency-Key. A question states its parameters
+ * in the address, each once, and none that is not known.
  */
 import "server-only";
+import { z } from "zod";
 import { refusalResponse } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { readConfig } from "#lib/platform/config.ts";
-import { Refusal } from "#lib/platform/refusal.ts";
+import { parseQuery } from "#lib/platform/parse.ts";
+import { type FieldIssue, Refusal } from "#lib/platform/refusal.ts";
 
 const mostBytes = 1_000_000;
 
@@ -37,6 +40,41 @@ export async function runOperation(
     if (error instanceof Refusal) return refusalResponse(error);
     throw error;
   }
+}
+
+/** The same for what is only read: where an input is wrong, nothing was about to be saved. */
+export async function runReading(work: (viewer: Viewer) => Promise<unknown>): Promise<Response> {
+  return await runOperation(async (viewer) => {
+    try {
+      return await work(viewer);
+    } catch (error) {
+      if (!(error instanceof Refusal) || !error.reason.startsWith("input.")) throw error;
+      const { kind, reason, parameters, issues } = error;
+      throw new Refusal(kind, reason.replace("input.", "query."), parameters, issues);
+    }
+  });
+}
+
+/** A whole number in an address. */
+export const queryNumber = z
+  .string()
+  .regex(/^\d{1,9}$/, "query.whole-number")
+  .transform(Number);
+/** Yes or no in an address. */
+export const queryFlag = z.enum(["true", "false"], "query.flag").transform((text) => text === "true");
+
+/**
+ * The parameters of an address, read by a schema of texts: `z.strictObject({ q: z.string() })`.
+ * @throws {Refusal} "query.invalid", naming each parameter that is wrong, unknown or stated twice
+ */
+export function readQuery<Schema extends z.ZodType>(request: Request, schema: Schema): z.output<Schema> {
+  const parameters = new URL(request.url).searchParams;
+  const names = [...new Set(parameters.keys())];
+  const twice: FieldIssue[] = names
+    .filter((name) => parameters.getAll(name).length > 1)
+    .map((name) => ({ path: name, message: "query.twice" }));
+  if (twice.length > 0) throw new Refusal("invalid", "query.invalid", {}, twice);
+  return parseQuery(schema, Object.fromEntries(parameters));
 }
 
 /** The JSON body of a change. @throws {Refusal} when it is from elsewhere, too large or not JSON */

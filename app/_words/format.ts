@@ -40,6 +40,36 @@ export function formatMomentShort(moment: Date | string): string {
   return `${shortMomentFormat.format(new Date(moment)).replace("Sept", "Sep")} UTC`;
 }
 
+const clockOf = (timeZone: string) =>
+  new Intl.DateTimeFormat(locale, {
+    day: "numeric",
+    month: "short",
+    hour: "2-digit",
+    minute: "2-digit",
+    hourCycle: "h23",
+    timeZoneName: "short",
+    timeZone,
+  });
+
+/**
+ * A moment on another clock, its zone named: "15:20 CET", with the day where that is another one.
+ * @param timeZone as the time zone database calls it, such as "Europe/Oslo"
+ * @returns null where that clock shows universal time
+ */
+export function formatLocal(moment: Date | string, timeZone: string): string | null {
+  const read = (zone: string) => {
+    const parts = clockOf(zone).formatToParts(new Date(moment));
+    const part = (type: Intl.DateTimeFormatPartTypes) =>
+      parts.find((each) => each.type === type)?.value ?? "";
+    const day = `${part("day")} ${part("month").replace("Sept", "Sep")}`;
+    return { day, time: `${part("hour")}:${part("minute")}`, zone: part("timeZoneName") };
+  };
+  const [there, universal] = [read(timeZone), read("UTC")];
+  if (there.day === universal.day && there.time === universal.time) return null;
+  const day = there.day === universal.day ? "" : `${there.day}, `;
+  return `${day}${there.time} ${there.zone}`;
+}
+
 /** A half-open range as its first and last day. */
 export function formatRange(startsOn: string, endsOn: string): string {
   const last = new Date(Date.parse(`${endsOn}T00:00:00Z`) - 86_400_000);

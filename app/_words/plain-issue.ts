@@ -1,18 +1,25 @@
 /** What a schema says of a wrong field by itself, in words for a person. What is not known here stays as it is. */
+import { formatExact } from "#app/_words/format.ts";
+
+/** A bound as people read it; what is no number stays as the schema wrote it. */
+const bound = (text = "") => (Number.isFinite(Number(text)) ? formatExact(Number(text)) : text);
 
 const patterns: readonly (readonly [RegExp, (...found: string[]) => string])[] = [
   [/^Too small: expected string to have >=1 characters$/, () => "Fill this in."],
   [
     /^Too small: expected string to have >=(\d+) characters$/,
-    (least) => `Write at least ${least} characters.`,
+    (least) => `Write at least ${bound(least)} characters.`,
   ],
-  [/^Too big: expected string to have <=(\d+) characters$/, (most) => `Write at most ${most} characters.`],
+  [
+    /^Too big: expected string to have <=(\d+) characters$/,
+    (most) => `Write at most ${bound(most)} characters.`,
+  ],
   [/^Too small: expected array to have >=1 items$/, () => "Name at least one."],
-  [/^Too big: expected array to have <=(\d+) items$/, (most) => `Name at most ${most}.`],
-  [/^Too small: expected (?:number|int) to be >=(\S+)$/, (least) => `At least ${least}.`],
-  [/^Too small: expected (?:number|int) to be >(\S+)$/, (least) => `More than ${least}.`],
-  [/^Too big: expected (?:number|int) to be <=(\S+)$/, (most) => `At most ${most}.`],
-  [/^Too big: expected (?:number|int) to be <(\S+)$/, (most) => `Less than ${most}.`],
+  [/^Too big: expected array to have <=(\d+) items$/, (most) => `Name at most ${bound(most)}.`],
+  [/^Too small: expected (?:number|int) to be >=(\S+)$/, (least) => `At least ${bound(least)}.`],
+  [/^Too small: expected (?:number|int) to be >(\S+)$/, (least) => `More than ${bound(least)}.`],
+  [/^Too big: expected (?:number|int) to be <=(\S+)$/, (most) => `At most ${bound(most)}.`],
+  [/^Too big: expected (?:number|int) to be <(\S+)$/, (most) => `Less than ${bound(most)}.`],
   [/^Invalid input: expected int, received number/, () => "Write a whole number."],
   [/^Invalid input: expected (?:number|int), received/, () => "Write a number."],
   [/^Invalid input: expected boolean, received/, () => "Choose yes or no."],

@@ -1,18 +1,26 @@
-/** Signing in. */
+/** Signing in. Who is signed in already is led on. */
 import type { Metadata } from "next";
+import { redirect } from "next/navigation";
+import { currentViewer } from "#app/_server/viewer.ts";
 import { signInWords } from "#app/_words/en/sign-in.ts";
 import styles from "#app/sign-in/sign-in.module.css";
 import { SignInForm } from "#app/sign-in/sign-in-form.tsx";
+import { wayBack } from "#app/sign-in/way-back.ts";
 
 export const metadata: Metadata = { title: signInWords.title };
 
-export default async function SignInPage({ searchParams }: { searchParams: Promise<{ to?: string }> }) {
+export default async function SignInPage({
+  searchParams,
+}: {
+  searchParams: Promise<{ to?: string | string[] }>;
+}) {
   const { to } = await searchParams;
+  if (await currentViewer()) redirect(wayBack(to));
   return (
     <main className={styles.page}>
       <h1>Anatheca</h1>
       <p className={styles.about}>{signInWords.about}</p>
-      <SignInForm to={typeof to === "string" ? to : "/"} />
+      <SignInForm to={wayBack(to)} />
       <p className="quiet small">{signInWords.help}</p>
     </main>
   );

@@ -16,19 +16,19 @@ import {
 import { cite } from "#lib/workings/sources.ts";
 import { working } from "#lib/workings/working.ts";
 
-const LabInput = z.object({
+export const LabInput = z.object({
   lightness: z.number().min(0).max(100).meta({ title: "L*" }),
   a: z.number().min(-160).max(160).meta({ title: "a*" }),
   b: z.number().min(-160).max(160).meta({ title: "b*" }),
 });
 
-const XyzInput = z.object({
+export const XyzInput = z.object({
   x: z.number().min(0).max(200).meta({ title: "X, white at about 100" }),
   y: z.number().positive().max(200).meta({ title: "Y, white at 100" }),
   z: z.number().min(0).max(200).meta({ title: "Z, white at about 100" }),
 });
 
-const sameInstrument =
+export const sameInstrument =
   "Compare only readings with the same illuminant, observer, geometry, aperture and backing; take the mean of at least three.";
 
 export const colourDifference = working({

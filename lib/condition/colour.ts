@@ -195,14 +195,3 @@ export function colourChange(differenceE2000: number): ColourChange {
   if (differenceE2000 <= 5) return "significant";
   return "severe";
 }
-
-/** True when a ΔE00 stands out of the scatter of both sets of readings. @throws {RangeError} */
-export function exceedsScatter(
-  differenceE2000: number,
-  firstDeviation: number,
-  secondDeviation: number,
-): boolean {
-  if (!(firstDeviation >= 0 && secondDeviation >= 0))
-    throw new RangeError("A deviation must not be negative.");
-  return differenceE2000 > 2 * Math.hypot(firstDeviation, secondDeviation);
-}

@@ -1,12 +1,14 @@
 /**
  * Two checks of one specimen, mark by mark: what is new, worse, better, gone or
- * the same, and what was not looked at. Severity decides first; at equal
- * severity the extent does, beyond what two people reading the same mark differ
- * by (1 mm or a tenth of the larger, whichever is more; 1 % of the area or a
- * tenth: common practice, no source). A mark without severity that only
- * one of the checks mentions is left out; every other mark appears exactly once.
+ * the same, and what was not looked at. Of the figures, severity decides first; at
+ * equal severity the extent does, beyond what two people reading the same mark
+ * differ by (1 mm or a tenth of the larger, whichever is more; 1 % of the area or
+ * a tenth: common practice, no source). Who had both in view and said worse or
+ * better is believed before the figures, which stand beside. A mark without
+ * severity that only one of the checks mentions is left out; every other mark
+ * appears exactly once.
  */
-import { type Finding, severityFigure } from "#lib/condition/schema.ts";
+import { type Answer, type Finding, severityFigure } from "#lib/condition/schema.ts";
 
 export const markChanges = ["new", "worse", "same", "better", "gone", "not-looked-at"] as const;
 export type MarkChange = (typeof markChanges)[number];
@@ -17,7 +19,10 @@ export const customaryTolerance: ReadingTolerance = { mm: 1, percentOfArea: 1, s
 
 export type MarkComparison = {
   markId: string;
+  /** What counts: the examiner's worse or better, else what the figures say. */
   change: MarkChange;
+  /** What severity and extent say by themselves. */
+  measured: MarkChange;
   /** Null when the check has no such mark. */
   before: Finding | null;
   after: Finding | null;
@@ -27,7 +32,7 @@ export type MarkComparison = {
   extentCompared: boolean;
   /** It was not active before and is now. */
   becameActive: boolean;
-  /** The examiner's own answer says something else than the figures. */
+  /** The examiner's own answer says something else than what counts. */
   answerDiffers: boolean;
 };
 
@@ -37,11 +42,27 @@ export type CheckComparison = {
   totals: Record<MarkChange, number>;
   /** The gravest of what is new or worse; null when nothing is. */
   worst: MarkComparison | null;
-  /** A mark is new or its severity rose: someone must look at it again. */
+  /** A mark is new, its severity rose, or it is worse by the examiner's word alone: someone must look at it again. */
   needsReview: boolean;
   /** Every mark of the earlier check was looked at. */
   complete: boolean;
 };
+
+/** Whether anything of a finding says what became worse or better: a measure, its activity, or a note. */
+export function saysWhatChanged(
+  before: Pick<Finding, "severity" | "activity" | "extentMm" | "extentPercent">,
+  after: Pick<Finding, "severity" | "activity" | "extentMm" | "extentPercent" | "note">,
+): boolean {
+  const measured = (["extentMm", "extentPercent"] as const).some(
+    (extent) => after[extent] !== undefined && after[extent] !== before[extent],
+  );
+  return (
+    measured ||
+    after.severity !== before.severity ||
+    after.activity !== before.activity ||
+    after.note.trim() !== ""
+  );
+}
 
 type Checked = { readonly findings: readonly Finding[] };
 
@@ -54,20 +75,26 @@ function compareExtent(before: number | undefined, after: number | undefined, le
   return after > before ? 1 : -1;
 }
 
-function changeOfSeen(before: Finding, after: Finding, tolerance: ReadingTolerance) {
+function measuredChange(before: Finding, after: Finding, tolerance: ReadingTolerance) {
   const severityRise = severityFigure(after.severity) - severityFigure(before.severity);
   const extents = [
     compareExtent(before.extentMm, after.extentMm, tolerance.mm, tolerance.share),
     compareExtent(before.extentPercent, after.extentPercent, tolerance.percentOfArea, tolerance.share),
   ].filter((extent) => extent !== null);
   const extentCompared = extents.length > 0;
-  let change: MarkChange = "same";
-  if (severityRise > 0) change = "worse";
-  else if (after.severity === "none" && severityRise < 0) change = "gone";
-  else if (severityRise < 0) change = "better";
-  else if (extents.includes(1)) change = "worse";
-  else if (extents.includes(-1)) change = "better";
-  return { change, severityRise, extentCompared };
+  let measured: MarkChange = "same";
+  if (severityRise > 0) measured = "worse";
+  else if (after.severity === "none" && severityRise < 0) measured = "gone";
+  else if (severityRise < 0) measured = "better";
+  else if (extents.includes(1)) measured = "worse";
+  else if (extents.includes(-1)) measured = "better";
+  return { measured, severityRise, extentCompared };
+}
+
+/** What is gone is gone whatever was said of it; and what was not there before can only be new. */
+function changeThatCounts(measured: MarkChange, answer: Answer | undefined): MarkChange {
+  if (measured === "new" || measured === "gone") return measured;
+  return answer === "worse" || answer === "better" ? answer : measured;
 }
 
 function compareMark(
@@ -79,6 +106,7 @@ function compareMark(
   const notLookedAt: MarkComparison = {
     markId,
     change: "not-looked-at",
+    measured: "not-looked-at",
     before,
     after,
     severityRise: null,
@@ -91,15 +119,17 @@ function compareMark(
   if (before === null && after.severity === "none") return null;
   const seen =
     before === null
-      ? { change: "new" as const, severityRise: severityFigure(after.severity), extentCompared: false }
-      : changeOfSeen(before, after, tolerance);
+      ? { measured: "new" as const, severityRise: severityFigure(after.severity), extentCompared: false }
+      : measuredChange(before, after, tolerance);
+  const change = changeThatCounts(seen.measured, after.answer);
   return {
     markId,
     before,
     after,
     ...seen,
+    change,
     becameActive: before?.activity !== "active" && after.activity === "active",
-    answerDiffers: after.answer !== undefined && after.answer !== seen.change,
+    answerDiffers: after.answer !== undefined && after.answer !== change,
   };
 }
 
@@ -119,7 +149,7 @@ function graver(first: MarkComparison, second: MarkComparison): boolean {
   return false;
 }
 
-/** Compares a later check with an earlier one of the same specimen. */
+/** Compares a later check with the earlier one that it was made beside. */
 export function compareChecks(
   earlier: Checked,
   later: Checked,
@@ -150,7 +180,9 @@ export function compareChecks(
     marks,
     totals,
     worst,
-    needsReview: marks.some((mark) => (mark.severityRise ?? 0) > 0),
+    needsReview: marks.some(
+      (mark) => (mark.severityRise ?? 0) > 0 || (mark.change === "worse" && mark.measured !== "worse"),
+    ),
     complete: totals["not-looked-at"] === 0,
   };
 }

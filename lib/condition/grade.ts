@@ -9,7 +9,6 @@ import {
   type Activity,
   type Finding,
   isFitTo,
-  type Severity,
   severityFigure,
   type Verdict,
   type VerdictUse,
@@ -54,38 +53,6 @@ export function gradeOfScore(score: number): Grade {
 
 export function gradeOf(findings: readonly Scored[]): Grade {
   return gradeOfScore(itemScore(findings));
-}
-
-/** What instruments say; null is not measured. */
-export type Measurements = {
-  deltaE2000: number | null;
-  yellownessRise: number | null;
-  /** Fraction of a landmark distance lost in a year. */
-  linearShrinkagePerYear: number | null;
-  /** Fraction of the fill height lost in a year. */
-  fluidLossPerYear: number | null;
-};
-
-function exceeds(value: number | null, limit: number): boolean {
-  return value !== null && value > limit;
-}
-
-/** The least severity that a measurement calls for, whatever the eye said. */
-export function severitiesFromMeasurements(measured: Measurements): {
-  colour: Severity;
-  shrinkage: Severity;
-  fluid: Severity;
-} {
-  const { deltaE2000, yellownessRise, linearShrinkagePerYear, fluidLossPerYear } = measured;
-  return {
-    colour: exceeds(deltaE2000, 1.8) || exceeds(yellownessRise, 5) ? "moderate" : "none",
-    shrinkage: exceeds(linearShrinkagePerYear, 0.03)
-      ? "moderate"
-      : exceeds(linearShrinkagePerYear, 0.01)
-        ? "minor"
-        : "none",
-    fluid: exceeds(fluidLossPerYear, 0.05) ? "minor" : "none",
-  };
 }
 
 export const conditionWaysOut = [

@@ -4,6 +4,7 @@
  * own loans only.
  */
 import type { Prisma } from "#.generated/prisma/client.ts";
+import { checkBeside } from "#lib/condition/beside.ts";
 import { type CheckComparison, compareChecks } from "#lib/condition/comparison.ts";
 import type { Grade } from "#lib/condition/grade.ts";
 import { Finding, type Occasion, type Verdict } from "#lib/condition/schema.ts";
@@ -89,7 +90,15 @@ export async function checksOf(viewer: Viewer, specimenId: string): Promise<Chec
   return rows.map(toSheet);
 }
 
-export async function getCheck(viewer: Viewer, checkId: string): Promise<CheckSheet> {
+export type ShownCheck = {
+  check: CheckSheet;
+  /** The one that it was made beside; null for the first. */
+  beside: CheckSheet | null;
+  comparison: CheckComparison | null;
+};
+
+/** One check and the one that it was made beside. @throws {Refusal} "not-found" for what is not there and for what is not theirs */
+export async function getCheck(viewer: Viewer, checkId: string): Promise<ShownCheck> {
   const own = ownChecks(viewer);
   if (!Id.safeParse(checkId).success) throw notFound("check");
   const row = await database().conditionCheck.findFirst({
@@ -97,7 +106,10 @@ export async function getCheck(viewer: Viewer, checkId: string): Promise<CheckSh
     include: withFindings,
   });
   if (row === null) throw notFound("check");
-  return toSheet(row);
+  const check = toSheet(row);
+  const checks = await checksOf(viewer, check.specimenId);
+  const beside = checkBeside(check, checks.slice(checks.findIndex(({ id }) => id === check.id) + 1));
+  return { check, beside, comparison: beside && compareChecks(beside, check) };
 }
 
 /** The latest check of each specimen, for a command or a query that has authorised. */
@@ -127,17 +139,4 @@ export async function checksOfLoan(reader: Reader, loanId: string): Promise<Map<
   const sheets = new Map<string, CheckSheet[]>();
   for (const row of rows) sheets.set(row.specimenId, [...(sheets.get(row.specimenId) ?? []), toSheet(row)]);
   return sheets;
-}
-
-export type ComparedChecks = { earlier: CheckSheet; later: CheckSheet; comparison: CheckComparison };
-
-/** Two checks of one specimen side by side, the earlier first. */
-export async function getComparison(
-  viewer: Viewer,
-  earlierId: string,
-  laterId: string,
-): Promise<ComparedChecks> {
-  const [earlier, later] = [await getCheck(viewer, earlierId), await getCheck(viewer, laterId)];
-  if (earlier.specimenId !== later.specimenId) throw notFound("check");
-  return { earlier, later, comparison: compareChecks(earlier, later) };
 }

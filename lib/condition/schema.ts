@@ -50,6 +50,9 @@ export const occasionNames: Readonly<Record<Occasion, string>> = {
 export const PicturePoint = z.object({ x: z.number().min(0).max(1), y: z.number().min(0).max(1) });
 export type PicturePoint = z.infer<typeof PicturePoint>;
 
+/** An extent is stated in millimetres or in per cent of the area, from 0 to this. */
+export const mostExtent = { extentMm: 10_000, extentPercent: 100 } as const;
+
 export const Finding = z
   .object({
     /** The same mark has the same id in every check of a specimen. */
@@ -57,8 +60,13 @@ export const Finding = z
     term: z.enum(findingTerms),
     place: z.string().trim().min(1, "Say where it is.").max(300),
     picturePoint: PicturePoint.optional(),
-    extentMm: z.number().min(0).max(10_000).meta({ title: "Extent", unit: "mm" }).optional(),
-    extentPercent: z.number().min(0).max(100).meta({ title: "Extent", unit: "% of the area" }).optional(),
+    extentMm: z.number().min(0).max(mostExtent.extentMm).meta({ title: "Extent", unit: "mm" }).optional(),
+    extentPercent: z
+      .number()
+      .min(0)
+      .max(mostExtent.extentPercent)
+      .meta({ title: "Extent", unit: "% of the area" })
+      .optional(),
     severity: Severity,
     activity: Activity,
     /** Left out where no earlier check stood beside. */

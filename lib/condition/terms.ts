@@ -141,7 +141,6 @@ const groupsByPreparation: Readonly<Record<PreparationCode, readonly FindingGrou
   "silicone-organ": ["structure", "surface", "tissue"],
   "epoxy-sheet": ["structure", "surface", "sheet"],
   "polyester-sheet": ["structure", "surface", "sheet"],
-  "resin-block": ["structure", "surface", "sheet"],
   "alcohol-jar": ["fluid", "tissue", "structure"],
   "aqueous-jar": ["fluid", "tissue", "structure"],
   "corrosion-cast": ["cast", "structure", "surface"],

@@ -33,20 +33,16 @@ export const configureCentre = command("configureCentre", CentreInput, async ({ 
   await keep(centreKeys.formerNames, [...names]);
 });
 
-export const keepInstitution = command(
-  "keepInstitution",
-  InstitutionInput,
-  async (work, input) => {
-    const { transaction } = work;
-    const { id: given, verifiedOn, ...facts } = input;
-    refuseDaysToCome(work, { verifiedOn });
-    const data = { ...facts, verifiedOn: toDateOrNull(verifiedOn) };
-    if (given === null) return (await transaction.institution.create({ data: { id: newId(), ...data } })).id;
-    const changed = await transaction.institution.updateMany({ where: { id: given }, data });
-    if (changed.count === 0) throw notFound("institution");
-    return given;
-  },
-);
+export const keepInstitution = command("keepInstitution", InstitutionInput, async (work, input) => {
+  const { transaction } = work;
+  const { id: given, verifiedOn, ...facts } = input;
+  refuseDaysToCome(work, { verifiedOn });
+  const data = { ...facts, verifiedOn: toDateOrNull(verifiedOn) };
+  if (given === null) return (await transaction.institution.create({ data: { id: newId(), ...data } })).id;
+  const changed = await transaction.institution.updateMany({ where: { id: given }, data });
+  if (changed.count === 0) throw notFound("institution");
+  return given;
+});
 
 /** Passages and licences are stated together with the venue and replace what was stated before. */
 export const keepVenue = command("keepVenue", VenueInput, async (work, input) => {

@@ -52,6 +52,7 @@ export const acts = {
   withdrawRequest: [...borrowers, "registrar"],
   decideLoan: [...collection, "donor officer", "conservator"],
   recordCover: ["registrar", "borrower registrar"],
+  takeBackCover: ["registrar", "borrower registrar"],
   drawUpAgreement: ["registrar"],
   signAgreement: ["registrar", "collection manager", "borrower registrar"],
   planCrates: ["registrar", "conservator"],

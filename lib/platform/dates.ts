@@ -32,6 +32,14 @@ export function toDateOrNull(text: DateText | null | undefined): Date | null {
   return text ? toDate(text) : null;
 }
 
+/** The clocks that are furthest ahead: UTC+14, on the Line Islands. @source time zone database, Pacific/Kiritimati */
+const furthestAheadMs = 14 * 3_600_000;
+
+/** Whether a day has begun nowhere yet. A day is a local one: in some place it may be tomorrow already. */
+export function isToCome(text: DateText, now: Date): boolean {
+  return text > toDateText(new Date(now.getTime() + furthestAheadMs));
+}
+
 export function addDays(text: DateText, days: number): DateText {
   return toDateText(new Date(toDate(text).getTime() + days * dayMs));
 }

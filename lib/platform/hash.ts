@@ -13,6 +13,19 @@ export function canonicalText(value: unknown): string {
   return text;
 }
 
+/** Bytes stand for themselves by their own hash: JSON cannot say them. */
+function withoutBytes(value: unknown): unknown {
+  if (value instanceof Uint8Array) return { bytesSha256: createHash("sha256").update(value).digest("hex") };
+  if (Array.isArray(value)) return value.map(withoutBytes);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, withoutBytes(inner)]));
+}
+
+/** A fingerprint of what a command was told, files included. */
+export function inputSha256(input: unknown): string {
+  return sha256Hex(canonicalText(withoutBytes(input)));
+}
+
 /** @returns SHA-256 of the text in UTF-8, as 64 lower-case hexadecimal digits */
 export function sha256Hex(text: string): string {
   return createHash("sha256").update(text, "utf8").digest("hex");

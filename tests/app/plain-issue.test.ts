@@ -13,6 +13,8 @@ test.each([
   [z.number().min(5), 4, "At least 5."],
   [z.number().positive(), 0, "More than 0."],
   [z.number().max(5), 6, "At most 5."],
+  [z.number().max(100_000), 1e9, "At most 100\u202f000."],
+  [z.number().max(0.025), 1, "At most 0.025."],
   [z.number(), Number.NaN, "Write a number."],
   [z.number().int(), 1.5, "Write a whole number."],
   [z.number().int(), "one", "Write a number."],

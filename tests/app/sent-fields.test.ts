@@ -10,6 +10,8 @@ import {
   shareIn,
   textIn,
 } from "#app/_parts/sent-fields.ts";
+import { fieldWords } from "#app/_words/en/fields.ts";
+import { Refusal } from "#lib/platform/refusal.ts";
 
 function sent(...pairs: [string, string][]): FormData {
   const fields = new FormData();
@@ -23,11 +25,25 @@ test("text is trimmed, and what was not sent is empty", () => {
   expect(textIn(fields, "other")).toBe("");
 });
 
-test("an empty number is not known, and what is no number is not taken for nought", () => {
-  const fields = sent(["empty", ""], ["comma", "20,5"], ["words", "warm"]);
+function refusedAt(read: () => unknown): { path: string; message: string }[] {
+  try {
+    read();
+  } catch (error) {
+    if (error instanceof Refusal) return [...error.issues];
+  }
+  return [];
+}
+
+test("an empty number is not known, and what is no number is refused at its field", () => {
+  const fields = sent(["empty", ""], ["comma", "20,5"], ["words", "warm"], ["widthMm", "1.200"]);
   expect(numberIn(fields, "empty")).toBeNull();
   expect(numberIn(fields, "comma")).toBe(20.5);
-  expect(numberIn(fields, "words")).toBeNaN();
+  expect(refusedAt(() => numberIn(fields, "words"))).toEqual([
+    { path: "words", message: fieldWords.notANumber },
+  ]);
+  expect(refusedAt(() => numberIn(fields, "widthMm"))).toEqual([
+    { path: "widthMm", message: fieldWords.twoReadings("1200", "1.2000") },
+  ]);
 });
 
 test("a percentage becomes a fraction", () => {
@@ -47,9 +63,15 @@ test("values of one name keep their order, and empty ones are left out", () => {
 });
 
 test("money is whole minor units of its own currency", () => {
-  const fields = sent(["amount", "12 500.50"]);
+  const fields = sent(["amount", "12 500.50"], ["unclear", "30.000"]);
   expect(minorIn(fields, "amount", "EUR")).toBe(1_250_050);
-  expect(minorIn(fields, "amount", "JPY")).toBe(12_501);
+  expect(refusedAt(() => minorIn(fields, "amount", "JPY"))).toEqual([
+    { path: "amount", message: fieldWords.tooManyDecimals(0) },
+  ]);
+  expect(minorIn(fields, "unclear", "JPY")).toBe(30_000);
+  expect(refusedAt(() => minorIn(fields, "unclear", "EUR"))).toEqual([
+    { path: "unclear", message: fieldWords.twoReadings("30000", "30.00") },
+  ]);
   expect(minorIn(sent(["amount", ""]), "amount", "EUR")).toBeNull();
   expect([digitsOf("EUR"), digitsOf("JPY"), digitsOf("no")]).toEqual([2, 0, 2]);
 });

@@ -62,6 +62,16 @@ describe("fields", () => {
     expect(field("humidity")).toMatchObject({ unit: "%", percent: true });
     expect(readInput(fields, addressOf("humidity=45,5"))).toMatchObject({ humidity: 0.455 });
   });
+
+  test("of which thousands are usual keep a number that may be either as it was typed", () => {
+    expect(readInput(fields, addressOf("massKg=1.234&wallMm=9&sides.lengthMm=1.234"))).toMatchObject({
+      massKg: 1.234,
+      sides: { lengthMm: "1.234" },
+    });
+    expect(readInput(fields, addressOf("sides.lengthMm=1,234.5"))).toMatchObject({
+      sides: { lengthMm: 1234.5 },
+    });
+  });
 });
 
 describe("an address", () => {

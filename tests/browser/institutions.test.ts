@@ -91,7 +91,7 @@ test("from an institution without a venue the way leads to its venue, its loans,
 });
 
 test("a borrower's registrar sees the own institution with the own loans alone", async ({ signedIn }) => {
-  const page = await signedIn("borrower registrar", "ostermark");
+  const page = await signedIn("borrower registrar", "vesterlunde");
   await open(page, "/institutions");
   const name = (await heading(page).textContent()) ?? "";
   const { rows } = await read<Loans>(page, "/loans?limit=200");

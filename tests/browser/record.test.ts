@@ -233,7 +233,7 @@ test("a check begins with nothing chosen, is refused half done, and stands on th
   await open(page, `/go?q=${encodeURIComponent(number)}`);
   const sheet = page.url();
   await page.getByRole("region", { name: "Condition" }).getByRole("link", { name: "Record a check" }).click();
-  await expect(page.getByRole("heading", { name: "What was seen before. Now it is" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "What was seen before" })).toBeVisible();
   await ready(page);
   await expect(page.getByRole("radio")).not.toHaveCount(0);
   await expect(page.getByRole("radio", { checked: true })).toHaveCount(0);
@@ -242,8 +242,10 @@ test("a check begins with nothing chosen, is refused half done, and stands on th
   const sign = page.getByRole("button", { name: "Sign and record this check" });
   await page.getByLabel("Grounds").fill("Seen on the bench in raking light, by the browser.");
   await sign.click();
-  const waiting = "Choose an answer for each earlier finding and each verdict; nothing is chosen for you.";
-  await expect(alert(page)).toHaveText(waiting);
+  const waiting = "Some fields need another look. Nothing has been recorded yet.";
+  await expect(alert(page)).toContainText(waiting);
+  for (const named of ["1. Now it is", "Fit to travel", "Occasion"])
+    await expect(alert(page).getByRole("link", { name: named, exact: true })).toBeVisible();
 
   for (const same of await page.getByRole("radio", { name: "the same", exact: true }).all())
     await same.check();
@@ -252,13 +254,27 @@ test("a check begins with nothing chosen, is refused half done, and stands on th
   for (const question of ["Fit to show", "Fit to handle"])
     await page.getByRole("group", { name: question }).getByRole("radio", { name: "yes" }).check();
   await page.getByRole("group", { name: "Fit to travel" }).getByRole("radio", { name: "no" }).check();
+  await page.getByRole("group", { name: "Occasion" }).getByRole("radio", { name: "Periodic" }).check();
+  await page.getByLabel("Extent, % of the area").last().fill("120");
+  await page.getByLabel("Checked on").fill("1990-01-01");
   await sign.click();
-  await expect(alert(page), "the new finding has no word and no severity yet").toHaveText(waiting);
+  await expect(alert(page), "the new finding has no word and no severity yet").toContainText("Severity");
+  await expect(alert(page)).not.toContainText("Fit to travel");
+  await expect(page.getByLabel("Extent, % of the area").last()).toHaveAccessibleDescription(
+    "Between 0 and 100 % of the area.",
+  );
+  await expect(page.getByLabel("Checked on")).toHaveAccessibleDescription(/The check before this one is of/);
+  await expectAccessible(page);
 
   await page.getByLabel("What", { exact: true }).selectOption({ index: 1 });
+  await page.getByLabel("Extent, % of the area").last().fill("");
   await page.getByLabel("Extent, mm").last().fill("4");
-  await page.getByLabel("Activity").last().selectOption("stable");
-  await page.getByRole("group", { name: "Severity" }).last().getByRole("radio", { name: "trace" }).check();
+  await page.getByLabel("Checked on").fill(new Date().toISOString().slice(0, 10));
+  for (const [question, answer] of [
+    ["Activity", "stable"],
+    ["Severity", "trace"],
+  ] as const)
+    await page.getByRole("group", { name: question }).last().getByRole("radio", { name: answer }).check();
   await expectAccessible(page);
   await sign.click();
 
@@ -267,4 +283,8 @@ test("a check begins with nothing chosen, is refused half done, and stands on th
   await expect(condition).toContainText("Seen on the bench in raking light, by the browser.");
   await expect(condition).toContainText("Tip of the thumb");
   await expect(condition).toContainText("1 new");
+  await condition.getByRole("table", { name: "All checks" }).getByRole("link").first().click();
+  await expect(page.getByRole("heading", { level: 2, name: "Findings" })).toBeVisible();
+  await expect(page.getByRole("main")).toContainText("Seen on the bench in raking light, by the browser.");
+  await expectAccessible(page);
 });

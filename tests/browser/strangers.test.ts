@@ -52,6 +52,7 @@ const table: Readonly<Record<string, Row>> = {
   "/specimens": common("curator"),
   "/specimens/[id]": common("curator"),
   "/specimens/[id]/check": shut("curator"),
+  "/specimens/[id]/check/[checkId]": shut("curator"),
   "/specimens/[id]/edit": shut("curator"),
   "/specimens/[id]/picture": shut("curator"),
   "/specimens/[id]/provenance": shut("curator"),
@@ -80,12 +81,22 @@ const rowOf = ({ address }: Route) => table[address] ?? shut("registrar");
 
 /** Records of the demo scenario that are nothing of the stranger's, by the place where an address names them. */
 type Records = Record<
-  "specimen" | "series" | "place" | "institution" | "venue" | "loan" | "request" | "account" | "donor",
+  | "specimen"
+  | "check"
+  | "series"
+  | "place"
+  | "institution"
+  | "venue"
+  | "loan"
+  | "request"
+  | "account"
+  | "donor",
   string
 >;
 const unknownId = "01900000-0000-7000-8000-000000000000";
 const unknown: Records = {
   specimen: unknownId,
+  check: unknownId,
   series: unknownId,
   place: unknownId,
   institution: unknownId,
@@ -115,6 +126,7 @@ function addressWith(address: string, records: Records, working = "air"): string
     code: records.donor,
     version: "1",
     specimenId: records.specimen,
+    checkId: records.check,
   });
 }
 
@@ -198,13 +210,15 @@ async function recordsOf(
     rows.find((row) => row.borrower === institution && row.state === state) ?? { id: "", number: "" };
   const loan = inState("at venue");
   const { lines } = await get<{ lines: { specimenId: string }[] }>(`/loans/${loan.id}`);
+  const specimen = lines[0]?.specimenId ?? "";
   const records = {
     institution: id,
     venue: venues[0]?.id ?? "",
     loan: loan.id,
     number: loan.number,
     request: inState("requested").id,
-    specimen: lines[0]?.specimenId ?? "",
+    specimen,
+    check: await firstOf(await signedIn("curator"), `/specimens/${specimen}`, "All checks"),
     series: await firstOf(registrar, "/series", "Series of sheets"),
     place: await firstOf(registrar, "/places", "Places of the house"),
     donor: await firstOf(await signedIn("donor officer"), "/donors", "Donors by pseudonym"),
@@ -239,7 +253,7 @@ test.describe("from another institution", () => {
       signedIn,
     }) => {
       const records = await gather(signedIn);
-      const page = await signedIn(role, "ostermark");
+      const page = await signedIn(role, "vesterlunde");
       for (const route of routes) {
         const address = addressWith(route.address, records);
         const what = `${route.method} ${address}`;
@@ -266,7 +280,7 @@ test.describe("from another institution", () => {
 
   test("a list shows a borrower the own loans and no others", async ({ signedIn }) => {
     const records = await gather(signedIn);
-    const page = await signedIn("borrower registrar", "ostermark");
+    const page = await signedIn("borrower registrar", "vesterlunde");
     const { rows } = (await json(await page.request.get("/api/v1/loans"))) as { rows: { id: string }[] };
     expect(rows.length).toBeGreaterThan(0);
     expect(rows.map(({ id }) => id)).not.toContain(records.loan);
@@ -277,7 +291,7 @@ test.describe("from another institution", () => {
     await expect(page).toHaveURL(`/specimens?q=${number}`);
     await open(page, "/institutions");
     await expect(page.getByRole("heading", { level: 1 })).toHaveText(
-      "Ostermark School of Veterinary Science",
+      "Vesterlunde School of Veterinary Science",
     );
   });
 });

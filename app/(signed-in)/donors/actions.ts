@@ -40,7 +40,7 @@ export async function saveWithdrawal(code: string, _before: FormState, fields: F
     await withdrawConsent(viewer, {
       donorCode: code,
       receivedOn: textOf(fields, "receivedOn"),
-      effectiveOn: textOf(fields, "effectiveOn"),
+      effectiveOn: textOf(fields, "effectiveOn") || textOf(fields, "receivedOn"),
     });
     revalidatePath("/donors", "layout");
     return { message: words.withdrawn };

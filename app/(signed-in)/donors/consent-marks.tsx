@@ -44,6 +44,7 @@ export function ScopesTable({ answers, caption }: { answers: Record<Scope, Answe
   return (
     <DataTable
       caption={caption}
+      dense
       rows={rows}
       rowKey={({ scope }) => scope}
       columns={[

@@ -89,6 +89,8 @@ export async function serve({ port, host, env, speaks = true }) {
       inProject("app/_server/launch/leash.mjs"),
       "--import",
       inProject("app/_server/launch/addresses.mjs"),
+      "--import",
+      inProject("app/_server/launch/open-door.mjs"),
       installed("next/dist/bin/next"),
       "start",
       "--hostname",

@@ -35,6 +35,7 @@ const acts = {
   withdrawRequest: "Request withdrawn",
   decideLoan: "Loan decided",
   recordCover: "Cover recorded",
+  takeBackCover: "Cover taken back",
   drawUpAgreement: "Agreement drawn up",
   signAgreement: "Agreement signed",
   planCrates: "Crates planned",

@@ -1,4 +1,10 @@
 /** Words of the catalogue's pages, in English. */
+import { counted } from "#app/_words/counted.ts";
+import type { LentStanding } from "#lib/desk/lent.ts";
+
+/** What is said of a loan, ready to be read. */
+type SaidOfLent = { borrower: string; where: string; dueBack: string; days: string; late: string };
+
 export const catalogueWords = {
   specimens: "Specimens",
   search: "Number, title, or a structure in Latin or English",
@@ -132,7 +138,7 @@ export const catalogueWords = {
   checkedBy: "By",
   fit: "Fit to",
   recordCheck: "Record a check",
-  ground: "Ground",
+  limitSources: (count: number) => `Where the limits come from: ${count} sources`,
   quantity: "Quantity",
   target: "Aim",
   warn: "Attend beyond",
@@ -146,6 +152,40 @@ export const catalogueWords = {
   crateUnknown: "A crate can be computed when size and mass with mount are known.",
   sheetOf: "Sheet of series",
   states: { free: "Free today", promised: "Promised today" },
+  lent: {
+    at: (venue: string, borrower: string) => `At ${venue}, ${borrower}`,
+    travellingOut: (borrower: string) => `On the way to ${borrower}`,
+    travellingHome: (borrower: string) => `On the way home from ${borrower}`,
+    missing: (borrower: string) => `Missing, lent to ${borrower}`,
+    dueBack: (day: string) => `due back on ${day}`,
+    openLoan: (loan: string) => `Open ${loan}`,
+    standings: {
+      missing: ({ borrower }) =>
+        `Missing since it was lent to ${borrower}; look, ask, and record what is found.`,
+      overdue: ({ where, dueBack, late }) => `With ${where}; it was due back on ${dueBack}, ${late}.`,
+      "way home not planned": ({ where, dueBack }) =>
+        `With ${where}; due back on ${dueBack}, and its way home is not planned.`,
+      "way home planned": ({ where, dueBack }) =>
+        `With ${where}; due back on ${dueBack}, and its way home is planned.`,
+      "on the way out": ({ where, dueBack }) => `On the way to ${where}; due back on ${dueBack}.`,
+      "on the way home": ({ where, dueBack }) => `On the way home from ${where}; due back on ${dueBack}.`,
+      promised: ({ borrower, days }) => `Promised to ${borrower}, ${days}.`,
+      "asked for": ({ borrower, days }) => `Asked for by ${borrower}, ${days}; not decided yet.`,
+      "home, to be checked": ({ borrower }) => `Home from ${borrower}; to be counted and checked.`,
+    } satisfies Record<LentStanding["standing"], (said: SaidOfLent) => string>,
+    late: (days: number) => (days === 0 ? "today" : `${counted(days, "day", "days")} ago`),
+  },
+  consentWithdrawn: (day: string) => `Consent withdrawn, effective on ${day}.`,
+  atMost: (limit: string) => `at most ${limit}; of one donor it is not known`,
+  withdrawnNext: (day: string) => `Consent withdrawn, effective on ${day}. It cannot be lent.`,
+  withdrawnAway: (day: string) =>
+    `Consent withdrawn, effective on ${day}. It stops being shown and comes home.`,
+  withdrawalComing: (day: string) =>
+    `A withdrawal of consent was received; it takes effect on ${day}. From then on it cannot be lent, and what is away comes home.`,
+  consentExpired: (day: string) => `Consent has expired: it counted until the day before ${day}.`,
+  openDonor: "Open the donor",
+  givenBefore: "What was granted until then",
+  nothingCounts: "Nothing that was granted counts now.",
   notThere: "Stated not to be there:",
   notForYou: "not shown to borrowers",
   when: "When",

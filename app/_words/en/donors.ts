@@ -1,4 +1,5 @@
 /** Words of the pages of donors, in English. Donors are people: plain words, no drama. */
+import type { WithdrawalEffect } from "#lib/desk/lent.ts";
 import type { ConsentState } from "#lib/provenance/consent-status.ts";
 import type { Answer, AudienceLimit, Basis, Disposition, Scope } from "#lib/provenance/schema.ts";
 
@@ -31,7 +32,13 @@ export const donorsWords = {
   // what stands between
   noConsentNext: "No consent is on record; every use stays unknown, and what goes outward is barred.",
   withdrawnNext: "The consent is withdrawn. Specimens of this donor do not go out; what is out comes home.",
-  withdrawalNext: (day: string) => `A withdrawal was received; the consent counts until before ${day}.`,
+  withdrawalNext: (day: string) =>
+    `A withdrawal was received and counts from ${day}. What is out by then stops being shown and comes home.`,
+  lentNext: (number: string, effect: string, loan: string, borrower: string) =>
+    `${number} ${effect}: ${loan}, ${borrower}.`,
+  moreLentNext: (count: number) => `Loans of other specimens that it concerns: ${count}.`,
+  openLoan: (loan: string) => `Open ${loan}`,
+  seeAll: "See them all",
   expiredNext: "The consent has expired. It does not come back; a new form is a new consent.",
   reviewNext: "Somebody has to look at this consent again.",
   dispositionNext: (what: string, day: string) => `${what} is due by ${day}.`,
@@ -78,13 +85,35 @@ export const donorsWords = {
   withdrawalState: (received: string, effective: string) =>
     `A withdrawal was received on ${received}; it counts from ${effective}.`,
   withdrawAbout:
-    "A withdrawal is not taken back by hand: only a form signed on or after its day takes its place. Specimens that are out are called home.",
+    "A withdrawal is not taken back by hand: only a form signed on or after its day takes its place.",
   withdraw: "Record the withdrawal",
   withdrawn: "The withdrawal is recorded.",
   withdrawalNone: "No withdrawal has been received.",
   receivedOn: "Received on",
   effectiveOn: "Counts from",
-  effectiveHint: "The day named in the letter; the day it came in where it names none.",
+  effectiveHint:
+    "The day named in the letter. Leave it empty where it names none: it then counts from the day it came in.",
+  // what a withdrawal asks for
+  followsBefore: "What would follow from the day it counts",
+  followsAfter: "What follows from the day it counts",
+  followsNothing:
+    "No specimen of this donor is asked for, promised or away. None can be lent while the consent does not count.",
+  followsRest: "No other specimen of this donor can be lent while the consent does not count.",
+  lentSpecimen: "Specimen",
+  lentLoan: "Loan",
+  lentTo: "With, or for",
+  lentState: "Stands",
+  lentUntil: "Due home",
+  lentEffect: "Then",
+  effects: {
+    "stops being shown": "stops being shown and comes home",
+    "is not shown": "is not shown and comes home",
+    "is found first": "is looked for and comes home",
+    "goes on home": "goes on home and is not lent again",
+    "does not leave": "does not leave",
+    "is not granted": "cannot be granted",
+    "is not lent again": "is not lent again",
+  } satisfies Record<WithdrawalEffect, string>,
   // sealed record
   sealed: "Sealed record",
   sealedKept: "A sealed record is kept. It says who the donor was.",

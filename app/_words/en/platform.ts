@@ -6,6 +6,8 @@ export const platformWords = {
     "query.invalid": "This cannot be answered as it is asked. Look at the parameters again.",
     "query.not-storable": "A parameter holds a character that stands in no record.",
     "query.unknown": "There is no such parameter.",
+    "query.whole-number": "Write a whole number.",
+    "query.flag": "Write true or false.",
     "query.twice": "Give this parameter once.",
     "text.not-storable": "This holds a character that cannot be kept. Type it anew.",
     "command.key-reused":
@@ -30,7 +32,8 @@ export const platformWords = {
     "picture.unreadable":
       "This file is not a picture that can be read, or it is damaged. Use a JPEG, PNG or WebP file.",
     "currency.three-letters": "Write the currency as three capital letters, for example EUR.",
-    "currency.unknown": "There is no money of this code today. Use a code of ISO 4217, for example EUR or GBP.",
+    "currency.unknown":
+      "There is no money of this code today. Use a code of ISO 4217, for example EUR or GBP.",
     "country.two-letters": "Write the country as two capital letters, for example NO.",
     "country.unknown":
       "There is no country of this code. Use a code of ISO 3166-1: the United Kingdom is GB, Greece is GR.",

@@ -1,4 +1,6 @@
 /** Words of the frame, in English. */
+import { outsideWords } from "#app/_words/en/outside.mjs";
+
 export const shellWords = {
   skip: "Skip to the content",
   places: "Parts of the program",
@@ -33,10 +35,20 @@ export const shellWords = {
   previousPage: "Previous page",
   nextPage: "Next page",
   signOut: "Sign out",
-  notFoundTitle: "There is no such page",
-  notFoundText:
-    "The record does not exist, or it is not yours to see. Check the number, or start from the list.",
-  errorTitle: "Something went wrong here",
-  errorText: "Nothing you entered elsewhere is lost. The reference below helps whoever looks into it.",
+  notFoundTitle: outsideWords.notFoundTitle,
+  notFoundText: outsideWords.notFoundText,
+  errorTitle: outsideWords.errorTitle,
+  errorText: outsideWords.errorText,
+  errorReference: "The reference for whoever looks into it:",
+  refusedAtDoor: [
+    outsideWords.foreignText,
+    outsideWords.tooLargeText,
+    outsideWords.noLengthText,
+    outsideWords.unreadableText,
+  ] as readonly string[],
+  staleTitle: outsideWords.staleTitle,
+  staleText: outsideWords.staleText,
+  refusedTitle: "This was not taken",
+  openAnew: "Open the page anew",
   tryAgain: "Try again",
 } as const;

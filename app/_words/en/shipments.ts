@@ -4,12 +4,17 @@ export const shipmentsWords = {
     "stage.reversed": "A stage arrives on the day it departs or later.",
     "stage.already-planned": "This stage is planned already.",
     "stage.not-planned": "The way out is not planned yet: name the carrier and the days.",
+    "stage.days-taken":
+      "{accessionNumber} is promised to somebody else from {takenFrom} on, and free again from {freeFrom}. Plan the stage for days that are free.",
     "stage.past": "The stage would have arrived on {arrivesOn}. Plan it for days to come.",
     "crate.already-packed": "Crate {crate} is packed already, so the crates are not planned anew.",
     "crate.nothing-to-pack": "There is nothing to pack.",
     "crate.size-not-known":
       "Nobody has measured and weighed {specimens}. Record size and mass, then plan the crates.",
     "crate.beyond-tables": "No crate of the tables takes {specimens}. Have its crate designed by hand.",
+    "crate.seal-missing":
+      "Crate {crate} was opened. Close it with a new seal, and write down the seal's number.",
+    "crate.seal-of-opened": "Write down the number of the new seal.",
     "crate.incomplete": "Crate {crate} is not complete: {specimens} is not in it.",
     "crate.holds-others": "Something is in crate {crate} that does not belong in it.",
     "crate.component-missing":

@@ -3,7 +3,10 @@ import type { BookingPurpose, PlaceKind } from "#lib/whereabouts/schema.ts";
 
 export const whereaboutsWords = {
   refusals: {
-    "booking.taken": "{accessionNumber} is promised on some of these days. It is free again from {freeFrom}.",
+    "booking.taken": "{accessionNumber} is promised on some of these days. {wayOut}",
+    "booking.free-from": "It is free again from {freeFrom}.",
+    "booking.deliver-from":
+      "With its days for packing, travel and checks it can be delivered from {deliverFrom} on, for as long as you asked.",
     "booking.period-reversed": "The last day cannot lie before the first.",
     "booking.too-long": "A specimen can be promised for ten years at most. Choose an earlier last day.",
     "booking.asked-twice":

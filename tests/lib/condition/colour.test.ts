@@ -4,7 +4,6 @@ import {
   colourChange,
   deltaE76,
   deltaE2000,
-  exceedsScatter,
   greyScaleGrade,
   type Lab,
   labFromXyz,
@@ -144,11 +143,5 @@ describe("words for a difference", () => {
   test("a negative difference is refused", () => {
     expect(() => greyScaleGrade(-0.1)).toThrow(RangeError);
     expect(() => colourChange(Number.NaN)).toThrow(RangeError);
-  });
-
-  test("a difference stands out only above twice the joint scatter", () => {
-    expect(exceedsScatter(1, 0.3, 0.4)).toBe(false);
-    expect(exceedsScatter(1.01, 0.3, 0.4)).toBe(true);
-    expect(() => exceedsScatter(1, -1, 0)).toThrow(RangeError);
   });
 });

@@ -1,14 +1,14 @@
-/** Recording checks: who may, on what occasion, and that nothing is ever written over. */
+/** Writing checks: what is kept, of which day, by whom, and that nothing is ever written over. */
 import { randomUUID } from "node:crypto";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { recordCheck } from "#lib/condition/commands.ts";
 import { checksOf } from "#lib/condition/queries.ts";
+import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { programViewer } from "#lib/people/viewer.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
-import { addDays } from "#lib/platform/dates.ts";
+import { addDays, toDate } from "#lib/platform/dates.ts";
 import { inTransaction } from "#lib/platform/transaction.ts";
-import { aLoanOf, aSpecimen, aViewer } from "#tests/support/builders.ts";
+import { aSpecimen, aViewer } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aCheckOf, aFinding } from "#tests/support/lending.ts";
 import { startClock } from "#tests/support/loan-walk.ts";
@@ -61,26 +61,19 @@ describe("a check", () => {
     expect(check?.findings).toEqual([finding]);
   });
 
-  test("names the loan it belongs to, and the specimen is on it", async () => {
-    const specimen = await aSpecimen();
-    const stranger = await aSpecimen();
-    const loan = await aLoanOf([specimen]);
-    await expect(recordCheck(conservator, aCheckOf(specimen.id, { occasion: "out" }))).rejects.toMatchObject({
-      issues: [{ path: "loanId", message: "check.needs-loan" }],
-    });
-    await expect(
-      recordCheck(conservator, aCheckOf(stranger.id, { occasion: "out", loanId: loan.id })),
-    ).rejects.toMatchObject({ reason: "check.not-on-loan" });
-    await recordCheck(conservator, aCheckOf(specimen.id, { occasion: "out", loanId: loan.id }));
-  });
-
-  test("is not of a day to come, nor of a specimen that is not there", async () => {
-    const { id } = await aSpecimen();
-    await expect(
-      recordCheck(conservator, aCheckOf(id, { checkedOn: addDays(today(), 1) })),
-    ).rejects.toMatchObject({ reason: "check.in-future" });
+  test("is of a specimen that is there", async () =>
     await expect(recordCheck(conservator, aCheckOf(randomUUID()))).rejects.toMatchObject({
       kind: "not-found",
+    }));
+
+  test("of the examiner's word alone is counted, and asks for a second look", async () => {
+    const { id } = await aSpecimen();
+    const mark = aFinding();
+    await recordCheck(conservator, withFindings(id, mark));
+    const said = { ...mark, answer: "worse" as const, note: "The edge is sharper." };
+    expect(await recordCheck(conservator, withFindings(id, said))).toMatchObject({
+      totals: { worse: 1, same: 0 },
+      needsReview: true,
     });
   });
 
@@ -108,30 +101,71 @@ describe("a check", () => {
   });
 });
 
-describe("who records", () => {
-  test("the house, and no registrar, lecturer or inspector", async () => {
-    const { id } = await aSpecimen();
-    for (const role of ["registrar", "donor officer", "inspector", "administrator"] as const)
-      await expect(recordCheck(aViewer(role), aCheckOf(id))).rejects.toMatchObject({ kind: "forbidden" });
-    for (const role of ["curator", "conservator", "collection manager"] as const)
-      await recordCheck(aViewer(role), aCheckOf(id));
+describe("the day of a check", () => {
+  const made = { preparedOn: toDate("2015-06-01"), acquiredOn: toDate("2014-02-01") };
+  const on = (id: string, checkedOn: string) => recordCheck(conservator, aCheckOf(id, { checkedOn }));
+  const refusedFor = (reason: string, from: string) => ({
+    kind: "conflict",
+    reason,
+    parameters: { from },
+    issues: [{ path: "checkedOn" }],
   });
 
-  test("the borrower's registrar, of its own loan, at the venue", async () => {
-    const specimen = await aSpecimen();
-    const loan = await aLoanOf([specimen]);
-    const own = aViewer("borrower registrar", loan.borrowerId);
-    const at = (occasion: "arrival" | "incident" | "out" | "periodic", loanId: string | null = loan.id) =>
-      aCheckOf(specimen.id, { occasion, loanId });
-    await recordCheck(own, at("arrival"));
-    await recordCheck(own, at("incident"));
-    await expect(recordCheck(own, at("out"))).rejects.toMatchObject({ reason: "check.not-on-this-occasion" });
-    await expect(recordCheck(own, at("periodic", null))).rejects.toMatchObject({
-      reason: "check.not-on-this-occasion",
+  test("is not to come", async () => {
+    const { id } = await aSpecimen();
+    await expect(on(id, addDays(today(), 1))).rejects.toMatchObject({
+      reason: "check.in-future",
+      issues: [{ path: "checkedOn" }],
     });
-    const other = aViewer("borrower registrar", (await aLoanOf([await aSpecimen()])).borrowerId);
-    await expect(recordCheck(other, at("arrival"))).rejects.toMatchObject({ kind: "not-found" });
+    await on(id, today());
   });
+
+  test("is not before the specimen was prepared, nor before it was acquired", async () => {
+    const { id: prepared } = await aSpecimen(made);
+    await expect(on(prepared, "1990-01-01")).rejects.toMatchObject(
+      refusedFor("check.before-prepared", "2015-06-01"),
+    );
+    await expect(on(prepared, "2015-05-31")).rejects.toMatchObject({ reason: "check.before-prepared" });
+    await on(prepared, "2015-06-01");
+    const { id: acquired } = await aSpecimen({ ...made, acquiredOn: toDate("2016-03-01") });
+    await expect(on(acquired, "2016-02-29")).rejects.toMatchObject(
+      refusedFor("check.before-acquired", "2016-03-01"),
+    );
+  });
+
+  test("is that of the check before or a later one", async () => {
+    const { id } = await aSpecimen(made);
+    await on(id, addDays(today(), -10));
+    await expect(on(id, addDays(today(), -11))).rejects.toMatchObject(
+      refusedFor("check.before-latest", addDays(today(), -10)),
+    );
+    await on(id, addDays(today(), -10));
+    await on(id, addDays(today(), -3));
+    expect((await checksOf(conservator, id)).map(({ checkedOn }) => checkedOn)).toEqual(
+      [-3, -10, -10].map((days) => addDays(today(), days)),
+    );
+  });
+
+  test("holds when two record at the same time", async () => {
+    const { id } = await aSpecimen(made);
+    await Promise.allSettled([on(id, addDays(today(), -5)), on(id, addDays(today(), -8))]);
+    const rows = await database().conditionCheck.findMany({
+      where: { specimenId: id },
+      orderBy: { sequence: "asc" },
+      select: { checkedOn: true },
+    });
+    expect(rows.map(({ checkedOn }) => checkedOn.getTime())).toEqual(
+      rows.map(({ checkedOn }) => checkedOn.getTime()).sort((a, b) => a - b),
+    );
+  });
+});
+
+test("the house records, and no registrar, donor officer, inspector or administrator", async () => {
+  const { id } = await aSpecimen();
+  for (const role of ["registrar", "donor officer", "inspector", "administrator"] as const)
+    await expect(recordCheck(aViewer(role), aCheckOf(id))).rejects.toMatchObject({ kind: "forbidden" });
+  for (const role of ["curator", "conservator", "collection manager"] as const)
+    await recordCheck(aViewer(role), aCheckOf(id));
 });
 
 test("the database never changes a check or a finding", async () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { compareChecks, type MarkChange, markChanges } from "#lib/condition/comparison.ts";
+import { compareChecks, type MarkChange, markChanges, saysWhatChanged } from "#lib/condition/comparison.ts";
 import { activities, type Finding, severities } from "#lib/condition/schema.ts";
 
 const mark = (markId: string, part: Partial<Finding> = {}): Finding => ({
@@ -63,12 +63,35 @@ describe("one mark in two checks", () => {
     expect(changeOf({ activity: "active" }, { activity: "active" })?.becameActive).toBe(false);
   });
 
-  test("says when the examiner's answer and the figures differ", () => {
-    expect(changeOf({}, { severity: "severe", answer: "same" })?.answerDiffers).toBe(true);
-    expect(changeOf({}, { severity: "severe", answer: "worse" })?.answerDiffers).toBe(false);
-    expect(changeOf({}, { severity: "severe" })?.answerDiffers).toBe(false);
-    expect(changeOf({}, { answer: "not-visible" })?.answerDiffers).toBe(false);
-  });
+  // What the examiner answers, what the figures say, what counts, and whether the answer says otherwise still.
+  test.each<[string, Partial<Finding>, Partial<Finding>, MarkChange, MarkChange, boolean]>([
+    ["worse by the eye alone", {}, { answer: "worse" }, "same", "worse", false],
+    ["better by the eye alone", {}, { answer: "better" }, "same", "better", false],
+    [
+      "worse with a longer extent",
+      { extentMm: 5 },
+      { extentMm: 9, answer: "worse" },
+      "worse",
+      "worse",
+      false,
+    ],
+    ["worse though shorter", { extentMm: 9 }, { extentMm: 5, answer: "worse" }, "better", "worse", false],
+    ["better though graver", {}, { severity: "severe", answer: "better" }, "worse", "better", false],
+    ["the same though graver", {}, { severity: "severe", answer: "same" }, "worse", "worse", true],
+    ["graver, and said to be so", {}, { severity: "severe", answer: "worse" }, "worse", "worse", false],
+    ["graver, and nothing said", {}, { severity: "severe" }, "worse", "worse", false],
+    ["gone, whatever was said", {}, { severity: "none", answer: "better" }, "gone", "gone", true],
+    ["not visible", {}, { answer: "not-visible" }, "not-looked-at", "not-looked-at", false],
+  ])("%s", (_what, before, after, measured, change, answerDiffers) =>
+    expect(changeOf(before, after)).toMatchObject({ measured, change, answerDiffers }),
+  );
+
+  test("what was not there before is new, whatever was answered", () =>
+    expect(changeOf(null, { answer: "worse" })).toMatchObject({
+      change: "new",
+      measured: "new",
+      answerDiffers: true,
+    }));
 
   test("a stricter tolerance may be given", () => {
     const { marks } = compareChecks(
@@ -78,6 +101,22 @@ describe("one mark in two checks", () => {
     );
     expect(marks[0]?.change).toBe("worse");
   });
+});
+
+describe("an answer of worse or better", () => {
+  const before = mark("one", { extentMm: 5 });
+  test.each<[string, Partial<Finding>, boolean]>([
+    ["nothing", {}, false],
+    ["an extent that is not measured again", { extentMm: undefined }, false],
+    ["a note of blanks", { note: "  " }, false],
+    ["another severity", { severity: "trace" }, true],
+    ["another extent", { extentMm: 5.5 }, true],
+    ["an extent in the other unit", { extentMm: undefined, extentPercent: 3 }, true],
+    ["that it became active", { activity: "active" }, true],
+    ["a note", { note: "The edge is sharper." }, true],
+  ] as [string, Partial<Finding>, boolean][])("is told by %s: %o, %s", (_what, part, told) =>
+    expect(saysWhatChanged(before, { ...before, ...part })).toBe(told),
+  );
 });
 
 describe("the whole comparison", () => {
@@ -122,6 +161,23 @@ describe("the whole comparison", () => {
     expect(same).toMatchObject({ worst: null, needsReview: false, complete: true });
     expect(same.totals.same).toBe(4);
   });
+
+  test("the examiner's word alone asks for a review, and is counted", () => {
+    const said = compareChecks(
+      { findings: [mark("a"), mark("b")] },
+      { findings: [mark("a", { answer: "worse" }), mark("b", { answer: "better" })] },
+    );
+    expect(said).toMatchObject({ needsReview: true, totals: { worse: 1, better: 1, same: 0 } });
+    expect(said.worst?.markId).toBe("a");
+  });
+
+  test("a severity that rose asks for a review though it was said to be better", () =>
+    expect(
+      compareChecks(
+        { findings: [mark("a")] },
+        { findings: [mark("a", { severity: "severe", answer: "better" })] },
+      ),
+    ).toMatchObject({ needsReview: true, totals: { better: 1 } }));
 
   test("a longer crack of the same severity is worse without forcing a review", () => {
     const longer = compareChecks(

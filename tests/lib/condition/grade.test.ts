@@ -13,7 +13,6 @@ import {
   judgeCondition,
   judgeRecency,
   servesUntil,
-  severitiesFromMeasurements,
 } from "#lib/condition/grade.ts";
 import { type Activity, activities, type Finding, type Severity, severities } from "#lib/condition/schema.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
@@ -183,25 +182,4 @@ describe("how long a check serves", () => {
     expect(() => judgeRecency(day, "2026-03-01", "packing")).toThrow(RangeError);
     expect(() => judgeRecency("2026-03-01", day, "packing")).toThrow(RangeError);
   });
-});
-
-// Common practice, no source.
-describe("what a measurement calls for", () => {
-  const none = {
-    deltaE2000: null,
-    yellownessRise: null,
-    linearShrinkagePerYear: null,
-    fluidLossPerYear: null,
-  };
-  test.each([
-    [{}, "none", "none", "none"],
-    [{ deltaE2000: 1.8, yellownessRise: 5 }, "none", "none", "none"],
-    [{ deltaE2000: 1.81 }, "moderate", "none", "none"],
-    [{ yellownessRise: 5.1 }, "moderate", "none", "none"],
-    [{ linearShrinkagePerYear: 0.011 }, "none", "minor", "none"],
-    [{ linearShrinkagePerYear: 0.031 }, "none", "moderate", "none"],
-    [{ fluidLossPerYear: 0.051 }, "none", "none", "minor"],
-  ] as const)("%o", (part, colour, shrinkage, fluid) =>
-    expect(severitiesFromMeasurements({ ...none, ...part })).toEqual({ colour, shrinkage, fluid }),
-  );
 });

@@ -1,12 +1,12 @@
 /** Reads of checks: which is the latest, what stands side by side, and who sees what. */
 import { randomUUID } from "node:crypto";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { recordCheck } from "#lib/condition/commands.ts";
-import { checksOf, checksOfLoan, getCheck, getComparison, latestChecksOf } from "#lib/condition/queries.ts";
+import { writeCheck } from "#lib/condition/commands.ts";
+import { checksOf, checksOfLoan, getCheck, latestChecksOf } from "#lib/condition/queries.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
-import { addDays } from "#lib/platform/dates.ts";
-import { aLoanOf, aSpecimen, aViewer } from "#tests/support/builders.ts";
+import { addDays, toDate } from "#lib/platform/dates.ts";
+import { aLoanOf, aSpecimen, aViewer, inWork } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aCheckOf, aFinding } from "#tests/support/lending.ts";
 import { startClock } from "#tests/support/loan-walk.ts";
@@ -18,34 +18,59 @@ beforeAll(async () => {
 afterAll(() => setClock());
 
 const curator = aViewer("curator");
-const record = (specimenId: string, said = {}) => recordCheck(curator, aCheckOf(specimenId, said));
+const record = (specimenId: string, said = {}) =>
+  inWork((work) => writeCheck(work, aCheckOf(specimenId, said), []), curator);
 
 test("the latest check is the one with the latest day, and of one day the one recorded last", async () => {
   const { id } = await aSpecimen();
   const { id: other } = await aSpecimen();
   await record(id, { checkedOn: addDays(today(), -5) });
   const newest = await record(id, { checkedOn: addDays(today(), -1) });
-  await record(id, { checkedOn: addDays(today(), -9) });
+  // As it may stand in a database from before checks had to follow each other.
+  await inWork(async ({ transaction }) => {
+    const { sequence: _sequence, ...row } = await transaction.conditionCheck.findUniqueOrThrow({
+      where: { id: newest.id },
+    });
+    await transaction.conditionCheck.create({
+      data: { ...row, id: randomUUID(), checkedOn: toDate(addDays(today(), -9)) },
+    });
+  });
   const sameDay = await record(other);
   const later = await record(other);
   const latest = await latestChecksOf(database(), [id, other, randomUUID()]);
   expect(latest.get(id)?.id).toBe(newest.id);
+  expect((await checksOf(curator, id)).map(({ checkedOn }) => checkedOn)).toEqual(
+    [-1, -5, -9].map((days) => addDays(today(), days)),
+  );
   expect(latest.get(other)?.id).toBe(later.id);
   expect(latest.get(other)?.id).not.toBe(sameDay.id);
   expect(latest.size).toBe(2);
   expect(await latestChecksOf(database(), [])).toEqual(new Map());
 });
 
-test("two checks of one specimen stand side by side, of two specimens they do not", async () => {
-  const { id } = await aSpecimen();
+test("a check is read with the one that it was made beside", async () => {
+  const specimen = await aSpecimen();
+  const loan = await aLoanOf([specimen]);
   const mark = aFinding({ severity: "minor" });
-  const check = aCheckOf(id).check;
-  const before = await record(id, { checkedOn: addDays(today(), -5), check: { ...check, findings: [mark] } });
-  const after = await record(id, { check: { ...check, findings: [{ ...mark, severity: "severe" }] } });
-  const compared = await getComparison(curator, before.id, after.id);
-  expect(compared.comparison).toMatchObject({ totals: { worse: 1 }, needsReview: true, complete: true });
-  const stranger = await record((await aSpecimen()).id);
-  await expect(getComparison(curator, before.id, stranger.id)).rejects.toMatchObject({ kind: "not-found" });
+  const { check } = aCheckOf(specimen.id);
+  const seen = (severity: "minor" | "moderate" | "severe") => ({
+    check: { ...check, findings: [{ ...mark, severity }] },
+  });
+  const first = await record(specimen.id, seen("minor"));
+  const out = await record(specimen.id, { ...seen("minor"), occasion: "out", loanId: loan.id });
+  const there = await record(specimen.id, { ...seen("severe"), occasion: "arrival", loanId: loan.id });
+  const home = await record(specimen.id, { ...seen("moderate"), occasion: "home", loanId: loan.id });
+  expect(home).toMatchObject({ totals: { worse: 1 }, needsReview: true });
+  expect(await getCheck(curator, first.id)).toMatchObject({ beside: null, comparison: null });
+  expect(await getCheck(curator, there.id)).toMatchObject({
+    check: { id: there.id },
+    beside: { id: out.id },
+    comparison: { totals: { worse: 1 }, complete: true },
+  });
+  expect(await getCheck(curator, home.id)).toMatchObject({
+    beside: { id: out.id },
+    comparison: { totals: { worse: 1, better: 0 } },
+  });
 });
 
 test("a borrower sees the checks of its own loans and no others", async () => {

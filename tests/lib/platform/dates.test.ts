@@ -1,7 +1,15 @@
 /** Calendar arithmetic without time zones: a day is a day, leap years included. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { addDays, DateText, daysBetween, rangesOverlap, toDate, toDateText } from "#lib/platform/dates.ts";
+import {
+  addDays,
+  DateText,
+  daysBetween,
+  isToCome,
+  rangesOverlap,
+  toDate,
+  toDateText,
+} from "#lib/platform/dates.ts";
 
 test.each([
   ["2027-02-28", 1, "2027-03-01"],
@@ -50,4 +58,15 @@ test("ranges overlap both ways or not at all, and meeting ends do not", () => {
       },
     ),
   );
+});
+
+test.each([
+  ["2026-11-25", "2026-11-25T12:00:00Z", false],
+  ["2026-11-26", "2026-11-25T09:59:59Z", true],
+  ["2026-11-26", "2026-11-25T10:00:00Z", false],
+  ["2026-11-27", "2026-11-25T23:59:59Z", true],
+  ["2026-11-26", "2026-11-25T00:00:00Z", true],
+  ["2099-01-01", "2026-11-25T12:00:00Z", true],
+])("whether %s is still to come at %s everywhere: %s", (day, now, toCome) => {
+  expect(isToCome(day, new Date(now))).toBe(toCome);
 });

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { canonicalText, randomToken, sha256Hex } from "#lib/platform/hash.ts";
+import { canonicalText, inputSha256, randomToken, sha256Hex } from "#lib/platform/hash.ts";
 
 test("keys are sorted and nothing else is added", () => {
   expect(canonicalText({ b: 1, a: [true, null, "ä"] })).toBe('{"a":[true,null,"ä"],"b":1}');
@@ -43,4 +43,12 @@ test("tokens are long, fit an address, and differ", () => {
   const tokens = Array.from({ length: 50 }, randomToken);
   expect(new Set(tokens).size).toBe(50);
   for (const token of tokens) expect(token).toMatch(/^[\w-]{43}$/);
+});
+
+test("what a command was told has one fingerprint, and bytes stand for themselves", () => {
+  const told = (bytes: number[]) => ({ id: null, content: new Uint8Array(bytes), list: [{ name: "a" }] });
+  expect(inputSha256(told([1, 2, 3]))).toBe(inputSha256({ ...told([1, 2, 3]) }));
+  expect(inputSha256(told([1, 2, 4]))).not.toBe(inputSha256(told([1, 2, 3])));
+  expect(inputSha256({ a: 1, b: undefined })).toBe(inputSha256({ a: 1 }));
+  expect(inputSha256(null)).toMatch(/^[0-9a-f]{64}$/);
 });

@@ -4,9 +4,7 @@
  */
 import type { Metadata } from "next";
 import Link from "next/link";
-import { ActionForm } from "#app/_parts/action-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
-import { FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { Happened } from "#app/_parts/happened.tsx";
 import {
   MarginNote,
@@ -22,13 +20,16 @@ import { donorsWords as words } from "#app/_words/en/donors.ts";
 import { formatDate, formatMoment } from "#app/_words/format.ts";
 import { ConsentSheet, formName } from "#app/(signed-in)/donors/[code]/consent-section.tsx";
 import { SealedRecordPanel } from "#app/(signed-in)/donors/[code]/sealed-record.tsx";
-import { openRecord, saveSealedRecord, saveWithdrawal } from "#app/(signed-in)/donors/actions.ts";
+import { WithdrawalSection } from "#app/(signed-in)/donors/[code]/withdrawal-section.tsx";
+import { openRecord, saveSealedRecord } from "#app/(signed-in)/donors/actions.ts";
 import { ConsentStateMark } from "#app/(signed-in)/donors/consent-marks.tsx";
+import { effectOfWithdrawal, isAway, type LentLine } from "#lib/desk/lent.ts";
 import { happenedTo, type RowOfRecord } from "#lib/desk/queries/happened.ts";
+import { listLentOfDonor } from "#lib/desk/queries/lent.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
-import { today } from "#lib/platform/clock.ts";
 import { type ConsentRecord, type DonorSheet, getDonor } from "#lib/provenance/queries.ts";
+import type { Outcome } from "#lib/workings/outcome.ts";
 
 type Props = { params: Promise<{ code: string }> };
 
@@ -48,20 +49,61 @@ function recordFormLink(viewer: Viewer, code: string) {
   );
 }
 
-function thingsNext(viewer: Viewer, donor: DonorSheet, current: ConsentRecord | undefined): NextThing[] {
+/** More loans than these are told in the section on the withdrawal alone. */
+const mostLent = 5;
+
+/** What the withdrawal asks of the loans that claim this donor's specimens. */
+function lentThings(lent: readonly LentLine[], outcome: Outcome): NextThing[] {
+  const concerned = lent.flatMap((line) => {
+    const effect = effectOfWithdrawal(line.state);
+    return effect === null ? [] : [{ line, effect }];
+  });
+  const things = concerned.slice(0, mostLent).map(
+    ({ line, effect }): NextThing => ({
+      key: `lent ${line.loanId} ${line.specimenId}`,
+      outcome: isAway(line) ? outcome : "attend",
+      text: words.lentNext(line.accessionNumber, words.effects[effect], line.loanNumber, line.borrower),
+      action: (
+        <Link className="act plain" href={`/loans/${line.loanId}`}>
+          {words.openLoan(line.loanNumber)}
+        </Link>
+      ),
+    }),
+  );
+  const rest = concerned.length - things.length;
+  if (rest > 0)
+    things.push({
+      key: "lent more",
+      outcome: "attend",
+      text: words.moreLentNext(rest),
+      action: (
+        <a className="act plain" href="#withdrawal">
+          {words.seeAll}
+        </a>
+      ),
+    });
+  return things;
+}
+
+function thingsNext(
+  viewer: Viewer,
+  donor: DonorSheet,
+  current: ConsentRecord | undefined,
+  lent: readonly LentLine[],
+): NextThing[] {
   const form = recordFormLink(viewer, donor.code);
   if (!current) return [{ key: "none", outcome: "attend", text: words.noConsentNext, action: form }];
   const { status, disposition, dispositionDueOn } = current;
   const things: NextThing[] = [];
-  if (status.state === "withdrawn") things.push({ key: "state", outcome: "bar", text: words.withdrawnNext });
+  if (status.state === "withdrawn")
+    things.push({ key: "state", outcome: "bar", text: words.withdrawnNext }, ...lentThings(lent, "bar"));
   if (status.state === "expired")
     things.push({ key: "state", outcome: "bar", text: words.expiredNext, action: form });
   if (status.state === "withdrawal received" && status.endsOn)
-    things.push({
-      key: "state",
-      outcome: "attend",
-      text: words.withdrawalNext(formatDate(status.endsOn)),
-    });
+    things.push(
+      { key: "state", outcome: "attend", text: words.withdrawalNext(formatDate(status.endsOn)) },
+      ...lentThings(lent, "attend"),
+    );
   if (status.reviewDue)
     things.push({ key: "review", outcome: "attend", text: words.reviewNext, action: form });
   if (dispositionDueOn !== null)
@@ -84,62 +126,11 @@ function thingsNext(viewer: Viewer, donor: DonorSheet, current: ConsentRecord | 
   return things;
 }
 
-function Withdrawal({
-  viewer,
-  donor,
-  current,
-}: {
-  viewer: Viewer;
-  donor: DonorSheet;
-  current: ConsentRecord;
-}) {
-  const received = current.withdrawalReceivedOn;
-  const day = today();
-  return (
-    <Section
-      id="withdrawal"
-      title={words.withdrawal}
-      margin={
-        received === null && mayDo(viewer, "withdrawConsent") && <MarginNote title={words.withdrawAbout} />
-      }
-    >
-      <p>
-        {received === null
-          ? words.withdrawalNone
-          : words.withdrawalState(
-              formatDate(received),
-              formatDate(current.withdrawalEffectiveOn ?? received),
-            )}
-      </p>
-      {received === null && mayDo(viewer, "withdrawConsent") && (
-        <ActionForm
-          action={saveWithdrawal.bind(null, donor.code)}
-          label={words.withdraw}
-          className="no-print"
-        >
-          <FieldGrid>
-            <TextField label={words.receivedOn} type="date" name="receivedOn" max={day} required />
-            <TextField
-              label={words.effectiveOn}
-              hint={words.effectiveHint}
-              type="date"
-              name="effectiveOn"
-              required
-            />
-          </FieldGrid>
-          <FormActions>
-            <button type="submit">{words.withdraw}</button>
-          </FormActions>
-        </ActionForm>
-      )}
-    </Section>
-  );
-}
-
 export default async function DonorPage({ params }: Props) {
   const { code } = await params;
   const viewer = await requireViewer(`/donors/${code}`);
   const donor = await orNotFound(() => getDonor(viewer, code));
+  const lent = await listLentOfDonor(viewer, code);
   const current = donor.consents.find(({ superseded }) => !superseded);
   const earlier = donor.consents.filter(({ superseded }) => superseded);
   const happened = maySee(viewer, "audit")
@@ -166,7 +157,7 @@ export default async function DonorPage({ params }: Props) {
           }
         />
       }
-      next={<NextBox things={thingsNext(viewer, donor, current)} />}
+      next={<NextBox things={thingsNext(viewer, donor, current, lent)} />}
       index={[
         { id: "consent", label: words.consent },
         ...(current ? [{ id: "withdrawal", label: words.withdrawal }] : []),
@@ -192,7 +183,7 @@ export default async function DonorPage({ params }: Props) {
         {current ? <ConsentSheet consent={current} /> : <EmptyState>{words.currentNone}</EmptyState>}
         {recordFormLink(viewer, code)}
       </Section>
-      {current && <Withdrawal viewer={viewer} donor={donor} current={current} />}
+      {current && <WithdrawalSection viewer={viewer} code={code} current={current} lent={lent} />}
       <Section id="earlier" title={words.earlier}>
         {earlier.length === 0 && <p className="quiet">{words.earlierNone}</p>}
         {earlier.map((consent) => (

@@ -13,6 +13,7 @@ import { requireViewer } from "#app/_server/viewer.ts";
 import { seriesWords as words } from "#app/_words/en/catalogue.ts";
 import { formatNumber, formatShare } from "#app/_words/format.ts";
 import { getSeries, type SeriesSheetRow } from "#lib/specimens/queries/series.ts";
+import { getSpecimen } from "#lib/specimens/queries.ts";
 import { numberRuns } from "#lib/specimens/series.ts";
 
 type Props = { params: Promise<{ id: string }>; searchParams: Promise<Search> };
@@ -42,6 +43,7 @@ export default async function SeriesPage({ params, searchParams }: Props) {
   const asked = Number(parameterOf(search, "sheet"));
   const { geometry, sheets } = series;
   const current = sheets.find((sheet) => sheet.number === asked) ?? sheets[Math.floor(sheets.length / 2)];
+  const drawn = current?.specimenId ? await getSpecimen(viewer, current.specimenId) : null;
   const levels = series.landmarks.flatMap(({ number, level }) => {
     const sheet = sheets.find((row) => row.number === number);
     return sheet ? [{ level, atMm: sheet.centreMm }] : [];
@@ -89,24 +91,8 @@ export default async function SeriesPage({ params, searchParams }: Props) {
                 {words.sheet} {current.number}
                 {current.level && `, ${current.level}`}
               </h3>
-              {current.specimenId && current.accessionNumber ? (
-                <SpecimenPlate
-                  specimen={{
-                    id: current.specimenId,
-                    accessionNumber: current.accessionNumber,
-                    title: current.title ?? series.title,
-                    kind: "sheet",
-                    preparation: `${series.embedding} sheet`,
-                    scientificName: "Homo sapiens",
-                    side: "not applicable",
-                    picture: null,
-                    sheet: {
-                      code: `${series.code} ${series.title}`,
-                      plane: series.plane,
-                      level: sheets.length > 1 ? sheets.indexOf(current) / (sheets.length - 1) : 0,
-                    },
-                  }}
-                />
+              {drawn ? (
+                <SpecimenPlate specimen={{ ...drawn, picture: null }} />
               ) : (
                 <p className="outcome-bar">{words.states.missing}</p>
               )}

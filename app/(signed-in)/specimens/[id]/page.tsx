@@ -2,7 +2,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Masthead, NextBox, RecordPage } from "#app/_parts/record-page.tsx";
-import { StateMark } from "#app/_parts/state-mark.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
@@ -13,10 +12,12 @@ import { LimitsSection } from "#app/(signed-in)/specimens/[id]/limits-section.ts
 import { ProvenanceSection } from "#app/(signed-in)/specimens/[id]/provenance-section.tsx";
 import { RecordSection } from "#app/(signed-in)/specimens/[id]/record-section.tsx";
 import { ShownSection } from "#app/(signed-in)/specimens/[id]/shown-section.tsx";
+import { Standing } from "#app/(signed-in)/specimens/[id]/standing.tsx";
 import { thingsNext } from "#app/(signed-in)/specimens/[id]/things-next.tsx";
 import { BookingsSection, WhereaboutsSection } from "#app/(signed-in)/specimens/[id]/whereabouts-section.tsx";
 import { SlipButton } from "#app/(signed-in)/specimens/slip-button.tsx";
 import { checksOf } from "#lib/condition/queries.ts";
+import { listLentOf } from "#lib/desk/queries/lent.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
@@ -40,11 +41,12 @@ export default async function SpecimenPage({ params }: Props) {
   const specimen = await orNotFound(() => getSpecimen(viewer, id));
   const [from, until] = [today(), addDays(today(), 365)];
   const seesChecks = maySee(viewer, "conditionRecords") && !isBorrower(viewer);
-  const [whereabouts, provenance, free, checks] = await Promise.all([
+  const [whereabouts, provenance, free, checks, lent] = await Promise.all([
     getWhereabouts(viewer, id),
     getProvenance(viewer, id),
     freePeriodsOf(viewer, [id], from, until),
     seesChecks ? checksOf(viewer, id) : null,
+    maySee(viewer, "allLoans") ? listLentOf(viewer, [id]) : [],
   ]);
   const freeNow = free.get(id) ?? [];
   const isFree = freeNow[0]?.startsOn === from;
@@ -58,14 +60,12 @@ export default async function SpecimenPage({ params }: Props) {
           latin={specimen.latinTitle}
           standing={
             <>
-              <p>
-                <StateMark outcome="neutral">{isFree ? words.states.free : words.states.promised}</StateMark>
-              </p>
-              {whereabouts.custody?.holder && (
-                <p className="quiet">
-                  {words.hasNow} {whereabouts.custody.holder}
-                </p>
-              )}
+              <Standing
+                lent={lent}
+                isFree={isFree}
+                holder={whereabouts.custody?.holder ?? null}
+                today={from}
+              />
               {mayDo(viewer, "reviseSpecimen") && (
                 <p className="no-print">
                   <Link href={`/specimens/${id}/edit`}>{words.edit}</Link>
@@ -78,7 +78,7 @@ export default async function SpecimenPage({ params }: Props) {
       }
       next={
         !isBorrower(viewer) && (
-          <NextBox things={thingsNext({ viewer, specimen, provenance, checks, today: from })} />
+          <NextBox things={thingsNext({ viewer, specimen, provenance, checks, lent, today: from })} />
         )
       }
       index={[

@@ -1,17 +1,63 @@
 /** Where it came from and what was allowed: scopes and limits, never who. */
 import Link from "next/link";
-import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText, Unknown } from "#app/_parts/figures.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
+import { formatDate } from "#app/_words/format.ts";
+import { ScopeList } from "#app/(signed-in)/specimens/[id]/scope-list.tsx";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import type { ProvenanceSheet } from "#lib/provenance/queries.ts";
-import { scopes } from "#lib/provenance/schema.ts";
+import type { AudienceLimit } from "#lib/provenance/schema.ts";
 
-const toneOf = { granted: "clear", refused: "bar", "not asked": "attend", unknown: "attend" } as const;
+/** The narrowest limit that is known, and that somebody's is not. */
+function audienceText({ limit, unknown }: { limit: AudienceLimit; unknown: boolean }): string {
+  if (limit === "unknown") return words.unknown;
+  return unknown ? words.atMost(limit) : limit;
+}
+
+/** Once a consent has ended, what it granted is told as what it was. */
+function Scopes({
+  provenance,
+  strictest,
+}: {
+  provenance: ProvenanceSheet;
+  strictest: NonNullable<ProvenanceSheet["strictest"]>;
+}) {
+  if (strictest.notInForce.length === 0)
+    return (
+      <>
+        <h3>{words.consentHeld}</h3>
+        <ScopeList label={words.consentHeld} answerOf={(scope) => strictest.answers[scope].answer} />
+      </>
+    );
+  const ended = (provenance.consents ?? []).filter(({ status }) => !status.inForce);
+  const days = new Set(
+    ended.flatMap(({ status: { state, endsOn } }) => {
+      if (endsOn === null) return [];
+      const day = formatDate(endsOn);
+      return state === "withdrawn" ? words.consentWithdrawn(day) : words.consentExpired(day);
+    }),
+  );
+  const only = provenance.donorCount === 1 ? ended[0] : undefined;
+  return (
+    <>
+      <h3>{words.consentHeld}</h3>
+      <p>
+        <StateMark outcome="bar">{[...days].join(" ")}</StateMark> {words.nothingCounts}
+      </p>
+      {only && (
+        <details>
+          <summary>{words.givenBefore}</summary>
+          <ScopeList label={words.givenBefore} answerOf={(scope) => only.answers[scope]} />
+        </details>
+      )}
+    </>
+  );
+}
 
 export function ProvenanceSection({ viewer, provenance }: { viewer: Viewer; provenance: ProvenanceSheet }) {
   const { strictest, title, permits, donorCodes } = provenance;
@@ -48,12 +94,7 @@ export function ProvenanceSection({ viewer, provenance }: { viewer: Viewer; prov
                 </Link>
               )),
             ],
-          strictest && [
-            words.audience,
-            strictest.audience.unknown
-              ? `${strictest.audience.limit} (${words.unknown})`
-              : strictest.audience.limit,
-          ],
+          strictest && [words.audience, audienceText(strictest.audience)],
           strictest && [
             words.countries,
             strictest.territoriesAllowed === null
@@ -78,30 +119,12 @@ export function ProvenanceSection({ viewer, provenance }: { viewer: Viewer; prov
           ],
         ]}
       />
-      {strictest && (
-        <DataTable
-          caption={words.consentHeld}
-          rows={scopes}
-          rowKey={(scope) => scope}
-          columns={[
-            { key: "scope", label: words.scope, cell: (scope) => scope },
-            {
-              key: "answer",
-              label: words.answer,
-              cell: (scope) => (
-                <StateMark outcome={toneOf[strictest.answers[scope].answer]}>
-                  {strictest.answers[scope].answer}
-                </StateMark>
-              ),
-            },
-          ]}
-        />
-      )}
+      {strictest && <Scopes provenance={provenance} strictest={strictest} />}
       <DataTable
         caption={words.permits}
         rows={permits}
         rowKey={(row) => `${row.kind} ${row.number}`}
-        empty={!provenance.human && <EmptyState>{words.noPermits}</EmptyState>}
+        empty={<p className="quiet">{words.noPermits}</p>}
         columns={[
           { key: "kind", label: words.kind, cell: (row) => row.kind },
           { key: "number", label: words.number, cell: (row) => <span className="mono">{row.number}</span> },

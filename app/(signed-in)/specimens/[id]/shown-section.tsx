@@ -3,9 +3,12 @@ import Link from "next/link";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
+import styles from "#app/(signed-in)/specimens/[id]/sections.module.css";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import type { SpecimenSheet } from "#lib/specimens/queries.ts";
+
+type ShownRow = SpecimenSheet["shown"][number];
 
 export function ShownSection({ viewer, specimen }: { viewer: Viewer; specimen: SpecimenSheet }) {
   const edit = mayDo(viewer, "recordShown") && (
@@ -13,6 +16,8 @@ export function ShownSection({ viewer, specimen }: { viewer: Viewer; specimen: S
       {words.editShown}
     </Link>
   );
+  const has = (name: "state" | "remark") =>
+    specimen.shown.some((row) => (name === "state" ? row.state !== "shown" : row.remark !== ""));
   const gone = specimen.shown.filter((row) => row.state === "removed" || row.state === "absent");
   return (
     <Section
@@ -29,6 +34,7 @@ export function ShownSection({ viewer, specimen }: { viewer: Viewer; specimen: S
       <DataTable
         caption={words.shows}
         captionHidden
+        dense
         rows={specimen.shown}
         rowKey={(row) => `${row.structureId} ${row.side}`}
         empty={<EmptyState action={edit}>{words.noShown}</EmptyState>}
@@ -39,10 +45,24 @@ export function ShownSection({ viewer, specimen }: { viewer: Viewer; specimen: S
           {
             key: "seen",
             label: words.seen,
-            cell: (row) => (row.state === "removed" || row.state === "absent" ? "–" : row.seen),
+            cell: (row) => (
+              <span className={styles.whole}>
+                {row.state === "removed" || row.state === "absent" ? "–" : row.seen}
+              </span>
+            ),
           },
-          { key: "state", label: words.state, cell: (row) => (row.state === "shown" ? "" : row.state) },
-          { key: "remark", label: words.remark, cell: (row) => row.remark },
+          ...(has("state")
+            ? [
+                {
+                  key: "state",
+                  label: words.state,
+                  cell: (row: ShownRow) => (row.state === "shown" ? "" : row.state),
+                },
+              ]
+            : []),
+          ...(has("remark")
+            ? [{ key: "remark", label: words.remark, cell: (row: ShownRow) => row.remark }]
+            : []),
         ]}
       />
       {specimen.shown.length > 0 && edit}

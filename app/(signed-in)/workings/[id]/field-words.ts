@@ -2,9 +2,16 @@
 import type { FormIssue } from "#app/_parts/form-state.ts";
 import { roundForReading } from "#app/_parts/record-page.tsx";
 import { fractionToPercent } from "#app/_parts/typed-number.ts";
-import type { BooleanField, ChoiceField, Field, NumberField } from "#app/_parts/working-fields.ts";
+import {
+  type BooleanField,
+  type ChoiceField,
+  type Field,
+  kindOfNumber,
+  type NumberField,
+} from "#app/_parts/working-fields.ts";
 import { workingsWords as words } from "#app/_words/en/workings.ts";
 import { wordsOfValue } from "#app/_words/names.ts";
+import { numberSentence } from "#app/_words/number-problem.ts";
 
 /** Bounds beyond this only keep nonsense out and say nothing to a person. */
 const widest = 1e6;
@@ -54,6 +61,7 @@ export function refusalOf(
   if (!issue) return undefined;
   if (value === undefined) return words.needed;
   if (field.kind !== "number") return issue.message;
+  if (typeof value === "string") return numberSentence(value, kindOfNumber(field)) ?? words.notANumber;
   if (typeof value !== "number") return words.notANumber;
   const range = rangeOf(field);
   return range === undefined ? issue.message : words.outside(range);

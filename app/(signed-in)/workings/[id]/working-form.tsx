@@ -291,7 +291,7 @@ export function WorkingForm({
 }) {
   const page = `/workings/${id}`;
   return (
-    <form action={`${page}#result`} aria-label={title}>
+    <form className="prints" action={`${page}#result`} aria-label={title}>
       {/* The first button is the one that the Enter key presses. */}
       <button type="submit" className="visually-hidden" tabIndex={-1} aria-hidden="true">
         {words.compute}

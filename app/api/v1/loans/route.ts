@@ -1,16 +1,33 @@
 /** `GET /api/v1/loans` lists loans; `POST` opens one. */
-import { idempotencyKey, readBody, runOperation } from "#app/_server/api.ts";
+import { z } from "zod";
+import {
+  idempotencyKey,
+  queryFlag,
+  queryNumber,
+  readBody,
+  readQuery,
+  runOperation,
+  runReading,
+} from "#app/_server/api.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
-import { listLoans } from "#lib/loans/queries/list-loans.ts";
+import { LoanFilter, LoanPage, listLoans } from "#lib/loans/queries/list-loans.ts";
 
-type Filter = Parameters<typeof listLoans>[1];
-type Page = Parameters<typeof listLoans>[2];
+const { phase, borrowerId, text } = LoanFilter.shape;
+const { after, limit } = LoanPage.shape;
+const LoansQuery = z.strictObject({
+  phase,
+  overdue: queryFlag.default(false),
+  borrowerId,
+  text,
+  after,
+  limit: queryNumber.pipe(limit.unwrap()).default(limit.parse(undefined)),
+});
 
 export async function GET(request: Request): Promise<Response> {
-  const { after, limit, overdue, ...filter } = Object.fromEntries(new URL(request.url).searchParams);
-  const page = { ...(after ? { after } : {}), ...(limit ? { limit: Number(limit) } : {}) };
-  const asked = { ...filter, ...(overdue === undefined ? {} : { overdue: overdue === "true" }) };
-  return await runOperation((viewer) => listLoans(viewer, asked as Filter, page as Page));
+  return await runReading(async (viewer) => {
+    const query = readQuery(request, LoansQuery);
+    return await listLoans(viewer, query, query);
+  });
 }
 
 export async function POST(request: Request): Promise<Response> {

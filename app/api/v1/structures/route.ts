@@ -1,8 +1,13 @@
 /** `GET /api/v1/structures?q=`: structures by any of their names, typing errors forgiven. */
-import { runOperation } from "#app/_server/api.ts";
+import { z } from "zod";
+import { readQuery, runReading } from "#app/_server/api.ts";
 import { searchStructures } from "#lib/anatomy/queries.ts";
 
+const StructuresQuery = z.strictObject({ q: z.string().max(200).default("") });
+
 export async function GET(request: Request): Promise<Response> {
-  const text = new URL(request.url).searchParams.get("q") ?? "";
-  return await runOperation((viewer) => searchStructures(viewer, text.slice(0, 200)));
+  return await runReading(async (viewer) => {
+    const { q } = readQuery(request, StructuresQuery);
+    return await searchStructures(viewer, q);
+  });
 }

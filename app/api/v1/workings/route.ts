@@ -1,7 +1,11 @@
 /** `GET /api/v1/workings`: every computation with its schemas, sources and cautions. */
-import { runOperation } from "#app/_server/api.ts";
+import { z } from "zod";
+import { readQuery, runReading } from "#app/_server/api.ts";
 import { describeWorking, listWorkings } from "#app/_server/workings.ts";
 
-export async function GET(): Promise<Response> {
-  return await runOperation(async () => listWorkings().map(describeWorking));
+export async function GET(request: Request): Promise<Response> {
+  return await runReading(async () => {
+    readQuery(request, z.strictObject({}));
+    return listWorkings().map(describeWorking);
+  });
 }
