@@ -4,56 +4,41 @@ import Link from "next/link";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
-import { StateMark } from "#app/_parts/state-mark.tsx";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { deskWords as words } from "#app/_words/en/desk.ts";
-import { formatDate, formatMoment } from "#app/_words/format.ts";
-import { sentence } from "#app/_words/sentences.ts";
-import type { DueItem } from "#lib/desk/due.ts";
+import { BorrowerDesk } from "#app/(signed-in)/borrower-desk.tsx";
+import { DueTable } from "#app/(signed-in)/due-table.tsx";
 import { listAway, listDue } from "#lib/desk/queries/due.ts";
-import { maySee } from "#lib/people/permission.ts";
-import { isBorrower } from "#lib/people/viewer.ts";
+import { findSlip, listLoans } from "#lib/loans/queries/list-loans.ts";
+import type { LoanState } from "#lib/loans/schema.ts";
+import { mayDo, maySee } from "#lib/people/permission.ts";
+import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 
 export const metadata: Metadata = { title: words.title };
 
-const addresses = { loan: "/loans", specimen: "/specimens", donor: "/donors" } as const;
+const ended: readonly LoanState[] = ["closed", "declined", "withdrawn"];
 
-function sentenceOf(item: DueItem): string {
-  const { date, moment, ...plain } = item.parameters;
-  return sentence(item.code, {
-    ...plain,
-    ...(typeof date === "string" && date ? { date: formatDate(date) } : {}),
-    ...(typeof moment === "string" ? { moment: formatMoment(moment) } : {}),
-  });
+async function readBorrowerDesk(viewer: Viewer) {
+  const [due, { rows }, slip] = await Promise.all([
+    listDue(viewer),
+    listLoans(viewer),
+    mayDo(viewer, "openLoan") ? findSlip(viewer) : null,
+  ]);
+  return {
+    due,
+    loans: rows.filter(({ state }) => !ended.includes(state)),
+    slip: slip?.specimens.length ?? 0,
+  };
 }
 
 export default async function DeskPage() {
   const viewer = await requireViewer("/");
+  if (isBorrower(viewer)) return <BorrowerDesk {...(await readBorrowerDesk(viewer))} />;
   const [due, away] = [await listDue(viewer), maySee(viewer, "allLoans") ? await listAway(viewer) : null];
   return (
     <PlainPage>
       <Masthead title={words.title} />
-      <DataTable<DueItem>
-        caption={words.due}
-        rows={due}
-        rowKey={(item) => item.key}
-        empty={
-          <EmptyState action={isBorrower(viewer) && <Link href="/specimens">{words.find}</Link>}>
-            {isBorrower(viewer) ? words.startLoan : words.none}
-          </EmptyState>
-        }
-        columns={[
-          { key: "outcome", label: words.outcome, cell: (item) => <StateMark outcome={item.outcome} /> },
-          {
-            key: "what",
-            label: words.what,
-            cell: (item) => (
-              <Link href={`${addresses[item.about.kind]}/${item.about.id}`}>{sentenceOf(item)}</Link>
-            ),
-          },
-          { key: "by", label: words.dueOn, cell: (item) => <DateText date={item.dueOn} /> },
-        ]}
-      />
+      <DueTable due={due} empty={<EmptyState>{words.none}</EmptyState>} />
       {away && (
         <DataTable
           caption={words.away}

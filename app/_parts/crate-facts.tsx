@@ -67,7 +67,7 @@ export function CrateFacts({ plan, hasVenue = true }: { plan: CratePlan; hasVenu
             words.bearing,
             cushion.faces.map((face) => (
               <span key={face.face} style={{ display: "block" }}>
-                {face.face}: {formatNumber(face.bearingAreaMm2 / 100, 0)} cm²
+                {plainWords(face.face)}: {formatNumber(face.bearingAreaMm2 / 100, 0)} cm²
               </span>
             )),
           ],

@@ -24,8 +24,12 @@ const amounts: readonly (readonly [amount: string, currency: string])[] = [
 /** Below this a number may be a year or a version, and is written without gaps. */
 const groupedFrom = 10_000;
 
+/** Things of which one is enough for a no: "show, travel" is "show or travel". */
+const anyOf = new Intl.ListFormat("en", { type: "disjunction" });
+
 const words: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   gate: loanWords.gates,
+  audience: { "general public": "the general public" },
   state: { ...loanWords.crateStates, ...loanWords.lineStates, ...loanWords.states },
 };
 
@@ -43,6 +47,7 @@ function readableText(
       .split(", ")
       .map((field) => requestFieldWords[field] ?? field)
       .join(", ");
+  if (name === "unfitTo") return anyOf.format(text.split(", "));
   if (name === "fact" || name === "wayOut")
     return sentenceOf(text, { ...parameters, fact: null, wayOut: null }) ?? text;
   return words[name]?.[text] ?? text;

@@ -121,7 +121,7 @@ test("filters narrow the list to what they say", async ({ signedIn }) => {
   expect(await numbers(page)).toEqual(animals.map(({ record }) => record.accessionNumber).sort());
 
   await page.getByLabel("Kind").selectOption("skeleton or bone");
-  await page.getByLabel("May be").selectOption("viewing only");
+  await page.getByLabel("Allowed use").selectOption("viewing only");
   await page.getByRole("button", { name: "Find" }).click();
   await expect(page).toHaveURL(/kind=skeleton/);
   const bones = animals.filter(
@@ -143,7 +143,7 @@ test("a specimen promised in the house is not free on those days", async ({ sign
   const today = new Date().toISOString().slice(0, 10);
   const find = async (from: string, until: string) => {
     await page.getByLabel("Free from").fill(from);
-    await page.getByLabel("until before").fill(until);
+    await page.getByLabel("Free until, that day not included").fill(until);
     await page.getByRole("button", { name: "Find" }).click();
     await expect(page).toHaveURL(new RegExp(`from=${from}`));
   };
@@ -275,13 +275,13 @@ test("days in the wrong order, or one day of two, are answered with a sentence o
   const page = await signedIn("lecturer");
   await open(page, "/specimens");
   await page.getByLabel("Free from").fill("2027-03-01");
-  await page.getByLabel("until before").fill("2027-02-01");
+  await page.getByLabel("Free until, that day not included").fill("2027-02-01");
   await page.getByRole("button", { name: "Find" }).click();
   await expect(page.getByRole("main").getByRole("alert")).toHaveText(
     "The last day has to lie after the first.",
   );
   await expect(page.getByLabel("Free from")).toHaveValue("2027-03-01");
-  await page.getByLabel("until before").fill("");
+  await page.getByLabel("Free until, that day not included").fill("");
   await page.getByRole("button", { name: "Find" }).click();
   await expect(page.getByRole("main").getByRole("alert")).toHaveText(
     "Give both days, the first and the last, or neither.",

@@ -105,7 +105,7 @@ test("a registrar sees what was allowed and never whose word it is", async ({ si
 
   const page = await signedIn("registrar");
   await openSpecimen(page);
-  await expect(page.getByRole("table", { name: "Consent" })).toContainText("professional teaching");
+  await expect(page.getByRole("list", { name: "Consent" })).toContainText("professional teaching");
   await expect(donorLink(page)).toHaveCount(0);
   expect(await page.content()).not.toContain(code);
   await expect(page.getByRole("link", { name: "Donors" })).toHaveCount(0);
@@ -126,7 +126,7 @@ test("a conservator reads the consent and has no way to open the seal", async ({
 test("a lecturer sees neither consent nor donor of a specimen", async ({ signedIn }) => {
   const page = await signedIn("lecturer");
   await openSpecimen(page);
-  await expect(page.getByRole("table", { name: "Consent" })).toHaveCount(0);
+  await expect(page.getByRole("list", { name: "Consent" })).toHaveCount(0);
   await expect(donorLink(page)).toHaveCount(0);
 });
 

@@ -337,7 +337,7 @@ test("an administrator keeps accounts and sees no donor anywhere", async ({ sign
 
   const pseudonym = /\bD-[0-9A-Z]{5}\b/;
   await open(page, specimen);
-  await expect(page.getByRole("table", { name: "Consent" })).toHaveCount(0);
+  await expect(page.getByRole("list", { name: "Consent" })).toHaveCount(0);
   expect(await page.content()).not.toMatch(pseudonym);
   for (const address of ["/", "/audit", `/audit?rowKey=${donor}`, `/go?q=${donor}`]) {
     const body = await (await page.request.get(address)).text();

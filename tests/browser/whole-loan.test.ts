@@ -31,7 +31,7 @@ async function signIn(browser: Browser, role: Role, house = ""): Promise<Page> {
   await page.getByLabel("E-mail").fill(email);
   await page.getByLabel("Password").fill(password);
   await page.getByRole("button", { name: "Sign in" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Due and at risk" })).toBeVisible();
+  await expect(page.getByRole("button", { name: "Sign out" })).toBeVisible();
   return page;
 }
 

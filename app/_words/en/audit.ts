@@ -15,7 +15,7 @@ const acts = {
   openSealedRecord: "Sealed record opened",
   recordPermit: "Permit recorded",
   withdrawPermit: "Permit taken back",
-  recordTitle: "Title recorded",
+  recordTitle: "Ownership recorded",
   recordSpecimen: "Specimen recorded",
   reviseSpecimen: "Specimen revised",
   recordShown: "What it shows recorded",
@@ -52,6 +52,13 @@ const acts = {
   closeLoan: "Loan closed",
 } satisfies Record<Act, string>;
 
+/** Deeds of the program itself and of a carrier, which are no acts of a role. */
+const otherActs = {
+  loadDemo: "Demo scenario loaded",
+  signIn: "Signed in",
+  confirmByCarrier: "Confirmed by the carrier",
+};
+
 const tables = {
   setting: "setting",
   stored_file: "picture file",
@@ -65,7 +72,7 @@ const tables = {
   consent_answer: "answer to a scope",
   specimen_donor: "donor of a specimen",
   permit: "permit",
-  title: "title",
+  title: "ownership",
   donor_identity: "sealed record",
   donor_look: "look into a sealed record",
   specimen: "specimen",
@@ -88,7 +95,7 @@ const tables = {
   crate_event: "event of a crate",
   crate_count: "count of a crate",
   loan: "loan",
-  loan_line: "line of a loan",
+  loan_line: "specimen on a loan",
   suitability_run: "suitability",
   decision: "decision",
   cover: "cover",
@@ -129,7 +136,7 @@ export const auditWords = {
   no: "no",
   all: "All of what happened",
   tables,
-  acts: acts as Readonly<Record<string, string>>,
+  acts: { ...acts, ...otherActs } as Readonly<Record<string, string>>,
   /** Columns whose name does not say it plainly. */
   fieldWords: {
     replacement_cost_minor: "Replacement cost for cover, minor units",

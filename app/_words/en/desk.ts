@@ -1,4 +1,7 @@
 /** Words of the desk, in English. */
+import { counted } from "#app/_words/counted.ts";
+import type { Turn } from "#lib/desk/waits-for.ts";
+
 export const deskWords = {
   title: "Due and at risk",
   due: "What needs somebody",
@@ -13,14 +16,13 @@ export const deskWords = {
   endsOn: "Due home",
   specimens: "Specimens",
   noneAway: "Every specimen is in the house.",
-  startLoan: "Find specimens and put them on a slip to ask for a loan.",
-  find: "Find specimens",
   sentences: {
-    "due.missing": "{loan}, {borrower}: missing specimens: {count}. Look, ask, and record what is found.",
+    "due.missing":
+      "{loan}, {borrower}: {count} [count:specimen is|specimens are] missing. Look, ask, and record what is found.",
     "due.consent-withdrawn":
       "{loan}, {borrower}: a donor has withdrawn. Stop the display and plan a safe return.",
     "due.cover-ends": "{loan}, {borrower}: cover ends on {date}, before the loan does.",
-    "due.overdue": "{loan}, {borrower}: overdue by {days} days.",
+    "due.overdue": "{loan}, {borrower}: overdue by {days} [days:day|days].",
     "due.return-not-booked": "{loan}, {borrower}: return transport is not booked; due home on {date}.",
     "due.decide": "{loan}, {borrower}: waiting for a decision (specimens: {count}).",
     "due.hold-expires": "{loan}, {borrower}: the held days lapse on {date}.",
@@ -49,4 +51,25 @@ export const deskWords = {
     "due.consent-review": "{donor}: consent is due for review (specimens: {count}).",
     "due.consent-not-in-force": "{donor}: consent is not in force (specimens: {count}).",
   },
+} as const;
+
+/** The first page of a borrower. */
+export const borrowerDeskWords = {
+  question: "What do you want to show?",
+  field: "A structure, a region or a number",
+  hint: "Latin or English: “brachial plexus”, “regio axillaris”, “upper limb”. A typing error is forgiven.",
+  find: "Find specimens",
+  browse: "See the whole catalogue",
+  onSlip: (count: number) => `${counted(count, "specimen", "specimens")} on your slip`,
+  needsYou: "What needs you",
+  requests: "Where your requests stand",
+  noRequests:
+    "Nothing is asked for yet. Find a specimen, note it on the slip, and send the slip when it says when and where.",
+  finishSlip: "finish and send the slip",
+  turn: "Whose turn",
+  turns: { borrower: "yours", centre: "waiting for the centre", nobody: "nothing is due" } satisfies Record<
+    Turn,
+    string
+  >,
+  allLoans: "All your loans, those that are over too",
 } as const;

@@ -43,7 +43,7 @@ export const loanFindingWords = {
     "consent.audience-outside": "The donor's limit is {limit}; the request is for {audience}.",
     "consent.audience-not-known": "It is not known to whom the donor wished to be shown.",
     "consent.no-record": "There is no consent on record for this specimen.",
-    "consent.no-record-of-one": "{donors} of its donors have no consent on record.",
+    "consent.no-record-of-one": "{donors} of its donors [donors:has|have] no consent on record.",
     "consent.not-withdrawn": "Consent has not been withdrawn.",
     "consent.withdrawn": "Consent was withdrawn, with effect from {effectiveOn}.",
     "consent.withdrawal-later": "Consent was withdrawn with effect from {effectiveOn}, after the loan.",
@@ -92,7 +92,7 @@ export const loanFindingWords = {
     "title.no-record": "It is not on record whose the specimen is.",
     "title.no-leave": "It is not the centre's own ({status}), and there is no written leave of its owner.",
     "title.leave": "Its owner, {owner}, has given leave: {reference}.",
-    "title.leave-but-unsettled": "The title is {status}; leave was given: {reference}.",
+    "title.leave-but-unsettled": "Ownership is {status}; leave was given: {reference}.",
 
     "permits.no-border": "No border is crossed.",
     "permits.species-not-known": "It is not on record whether {species} is protected in {country}.",
@@ -130,9 +130,9 @@ export const loanFindingWords = {
     "free.taken": "Somebody else has it on some of the days from {from} until {to}.",
     "free.taken-until":
       "Somebody else has it on some of these days. All days asked for are free from {freeFrom}.",
-    "free.lead-time": "{days} days until delivery; {usual} are usual.",
+    "free.lead-time": "{days} [days:day|days] until delivery; {usual} are usual.",
     "free.lead-time-short":
-      "Only {days} days until delivery; {usual} are usual for checks, packing and travel.",
+      "Only {days} [days:day|days] until delivery; {usual} are usual for checks, packing and travel.",
     "free.at-home": "It is not out on another loan.",
     "free.missing": "It is missing since loan {loan}.",
     "free.overdue": "It is still out on loan {loan}, due back on {dueOn}.",
@@ -149,7 +149,8 @@ export const loanFindingWords = {
     "condition.fit": "Fit for what is asked, by the check of {checkedOn}.",
     "condition.unfit": "Not fit to {unfitTo}, by the check of {checkedOn}.",
     "condition.no-unknown-activity": "Every finding has been judged stable or active.",
-    "condition.unknown-activity": "Of {unknown} findings nobody has said whether they are active.",
+    "condition.unknown-activity":
+      "Nobody has said of {unknown} [unknown:finding whether it is|findings whether they are] active.",
 
     "use.viewing": "It is viewed and not handled.",
     "use.handling": "It may be handled.",
@@ -200,7 +201,8 @@ export const loanFindingWords = {
     "cover.certified": "Cover certified: {minor}; {neededMinor} are needed.",
     "cover.too-low": "Cover of {minor} is lower than the {neededMinor} that are needed.",
     "cover.other-currency": "Cover is in {currency}, replacement costs are in {neededCurrency}.",
-    "cover.sum-not-known": "The replacement cost of {unknown} specimens is not known, so the sum is not.",
+    "cover.sum-not-known":
+      "The replacement cost of {unknown} [unknown:specimen|specimens] is not known, so the sum is not.",
   } as Readonly<Record<string, string>>,
 
   waysOut: {

@@ -1,4 +1,5 @@
 /** Words of the loan's pages, in English: the list, the file and what stands in its sections. */
+import { formFor } from "#app/_words/counted.ts";
 import type { GateName } from "#lib/loans/gates.ts";
 import type { LineState, LoanState, RuleGroup } from "#lib/loans/schema.ts";
 import type { CrateState } from "#lib/shipments/schema.ts";
@@ -38,7 +39,7 @@ const lineStates: Record<LineState, string> = {
 
 const groups: Record<RuleGroup, string> = {
   consent: "Consent",
-  title: "Title",
+  title: "Ownership",
   permits: "Permits",
   free: "Free",
   condition: "Condition",
@@ -148,7 +149,7 @@ export const loanWords = {
   // suitability
   notJudged: "Suitability is worked out once a specimen is on the loan.",
   allClear: "Every rule is clear for every specimen.",
-  wayOut: "Way out:",
+  wayOut: "What would clear it:",
   rule: "Rule",
   outcomesOnly: "What a rule found is for the lender and your registrar to see; the way out is yours.",
   moreNotes: (count: number) => (count === 1 ? "1 more to attend to" : `${count} more to attend to`),
@@ -168,7 +169,7 @@ export const loanWords = {
   since: "Since",
   lastCheck: "Last check on this loan",
   checksOnLoan: "Checks on this loan",
-  checksCount: (count: number) => `${count} checks on this loan`,
+  checksCount: (count: number) => `${count} ${formFor(count, "check", "checks")} on this loan`,
   checkedOn: "Day",
   checkedBy: "Who looked",
   gradeField: "Grade",

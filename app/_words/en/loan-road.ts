@@ -68,7 +68,8 @@ export const roadWords = {
   sealIntact: "Is the seal intact?",
   notLooked: "not looked at",
   outsideDamage: "Damage outside",
-  outsideDamageHint: "Leave it empty when there is none. Take a picture before anything is opened.",
+  outsideDamageHint:
+    "Leave it empty when there is none. Describe what you see before anything is opened; no picture of a crate is kept here.",
   yes: "yes",
   no: "no",
   air: "The air now",
@@ -102,7 +103,8 @@ export const roadWords = {
   send: "Hand over and send home",
   sent: "On the way home.",
   count: "Count the return",
-  countAbout: "Every specimen is counted with its components. Who is not there is missing.",
+  countAbout:
+    "Every specimen is counted with its components. A specimen that is not there is recorded as missing.",
   components: "Components that are missing",
   componentsOf: (name: string, count: number) => `${name} (${count} went out)`,
   recordCount: "Record the count",
@@ -131,7 +133,6 @@ export const roadWords = {
   before: "Before",
   after: "After",
   needsReview: "Somebody has to look at it again: a mark is new or graver.",
-  answerDiffers: "the examiner's own answer says otherwise",
   verdict: "Verdict of the check-in",
   verdicts: {
     "no change": "no change",

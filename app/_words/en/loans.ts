@@ -30,7 +30,7 @@ export const loansWords = {
     "decision.reference-missing": "Name the paper in which the oversight body gives its word.",
     "decision.not-submitted":
       "{specimens} was noted after the request was submitted. Submit it again or take it off, then decide.",
-    "decision.office-missing": "The word of the {office} is needed first.",
+    "decision.office-missing": "The {office} has to accept first.",
     "decision.same-person":
       "Two persons decide here. One account spoke as {office}; another one decides as curator.",
     "decision.nothing-to-sign-off":
@@ -76,7 +76,7 @@ export const loansWords = {
     "gate.other-schedule":
       "Version {version} of the agreement names other specimens: {numbers}. Draw up a new version.",
     "gate.signed-by-both": "Version {version} is signed by both.",
-    "gate.cost-not-known": "The replacement cost of {specimens} specimens is not known.",
+    "gate.cost-not-known": "The replacement cost of {specimens} [specimens:specimen|specimens] is not known.",
     "gate.several-currencies": "Replacement costs stand in several currencies: {currencies}.",
     "gate.cover-no-cover": "There is no cover from {from} to {to}.",
     "gate.cover-not-on-the-road": "From {from} to {to} there is no cover on the road.",
@@ -85,22 +85,23 @@ export const loansWords = {
     "gate.cover-too-low": "From {from} to {to} cover is lower than the replacement costs.",
     "gate.covered": "Covered without a gap from {from} to {to}.",
     "gate.permits":
-      "Nothing is barred by a missing paper; {open} points want attention. Check with the local authority.",
+      "Nothing is barred by a missing paper; {open} [open:point wants|points want] attention. Check with the local authority.",
     "gate.no-check-out": "{specimen} has no check for going out on this loan.",
     "gate.check-too-old": "{specimen} was checked on {checkedOn}, more than 30 days ago.",
     "gate.not-fit-to-travel": "{specimen} is not fit to travel by its last check.",
     "gate.grade-not-signed-off":
       "{specimen} is of grade C by its last check. It goes out only with the conservator's word.",
     "gate.grade-not-acceptable": "{specimen} is of grade D by its last check.",
-    "gate.checked": "All {specimens} specimens are checked and fit to travel.",
+    "gate.checked": "[specimens:The specimen is|All {specimens} specimens are] checked and fit to travel.",
     "gate.not-judged": "The rules have not been run for {specimen}.",
-    "gate.nothing-barred": "Nothing is barred for {specimens} specimens.",
+    "gate.nothing-barred": "Nothing is barred for {specimens} [specimens:specimen|specimens].",
     "gate.in-no-crate": "{specimen} is in no crate.",
     "gate.in-two-crates": "{specimen} is planned in two crates: {crates}.",
     "gate.not-packed": "{specimen} is not packed into {crate} yet.",
     "gate.not-sealed": "Crate {crate} is not sealed.",
-    "gate.holds-others": "Crate {crate} holds {specimens} specimens that do not go out.",
-    "gate.crates-sealed": "All {crates} crates are complete and sealed.",
+    "gate.holds-others":
+      "Crate {crate} holds {specimens} [specimens:specimen that does|specimens that do] not go out.",
+    "gate.crates-sealed": "[crates:The crate is|All {crates} crates are] complete and sealed.",
     "gate.no-carrier": "The way out is not planned: name the carrier and the days.",
     "gate.carrier": "{carrier} takes the crates on {departsOn}.",
   },
@@ -108,12 +109,13 @@ export const loansWords = {
     "next.no-specimens": "No specimen is on the slip yet.",
     "next.state-request": "Some of the request is not stated yet: {fields}.",
     "next.other-start": "The loan cannot begin on the day that is stated. {fact}",
-    "next.submit": "{specimens} specimens are on the slip. Submit the request.",
+    "next.submit": "{specimens} [specimens:specimen is|specimens are] on the slip. Submit the request.",
     "next.barred": "{specimen} is barred. {fact} {wayOut}",
-    "next.attend": "{findings} findings on {specimens} specimens want attention.",
-    "next.word-of-office": "The word of the {office} is missing.",
+    "next.attend":
+      "{findings} [findings:finding|findings] on {specimens} [specimens:specimen|specimens] [findings:wants|want] attention.",
+    "next.word-of-office": "The {office} has still to accept or decline.",
     "next.submit-added":
-      "{specimens} specimens were noted after the request was submitted. Submit it again, or take them off.",
+      "{specimens} [specimens:specimen was|specimens were] noted after the request was submitted. Submit it again, or take [specimens:it|them] off.",
     "next.decide": "Accept or decline the request.",
     "next.decline": "As it stands the request can be declined, and not accepted yet.",
     "next.draw-up": "Draw up the agreement.",
@@ -121,7 +123,7 @@ export const loansWords = {
     "next.record-cover": "No certificate of cover is on record yet.",
     "next.cover": "Cover, {specimen}: {fact} {wayOut}",
     "next.gate": "{gate}: {fact}",
-    "next.dispatch": "Every gate holds. Let {specimens} specimens go out.",
+    "next.dispatch": "Every gate holds. Let {specimens} [specimens:specimen|specimens] go out.",
     "next.receive": "The crates are on their way. Receive them when they come.",
     "next.rest": "Crate {crate} rests closed until {notBefore}.",
     "next.open": "Crate {crate} may be opened and counted.",

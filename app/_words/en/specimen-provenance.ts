@@ -1,4 +1,4 @@
-/** Words of the page on which a specimen's donors, title and permits are stated, in English. */
+/** Words of the page on which a specimen's donors, ownership and permits are stated, in English. */
 import type { PaperState } from "#lib/people/facility-gaps.ts";
 import type { permitKinds, titleStatuses } from "#lib/provenance/schema.ts";
 
@@ -26,7 +26,7 @@ export const specimenProvenanceWords = {
   scope: "Scope",
   answer: "Answer",
   decidedBy: "Decided by",
-  ownership: "Title",
+  ownership: "Ownership",
   ownershipAbout: "Whose it is, and whether the owner lets it be lent.",
   noTitle: "Whose this specimen is has not been stated. It stays unknown until somebody states it here.",
   status: "Whose it is",
@@ -35,8 +35,8 @@ export const specimenProvenanceWords = {
   leaveToLend: "The owner allows lending in writing",
   leaveReference: "Letter or paper of that leave",
   recordedOn: "Stated on",
-  saveTitle: "Record the title",
-  titleSaved: "The title is recorded.",
+  saveTitle: "Record the ownership",
+  titleSaved: "The ownership is recorded.",
   permits: "Permits",
   permitsAbout:
     "Papers of authorities for this specimen, and the centre's own written permission to sample, cast or scan it. The same kind and number stated again correct what was stated before; a permit that was taken back counts again from then on. Whether a paper is enough is for the authority to say; check with the local authority.",

@@ -1,4 +1,5 @@
 /** Words and sentences about places, moves, custody and bookings, in English. */
+import { formFor } from "#app/_words/counted.ts";
 import type { BookingPurpose, PlaceKind } from "#lib/whereabouts/schema.ts";
 
 export const whereaboutsWords = {
@@ -102,7 +103,7 @@ export const placePageWords = {
 /** Words of moves and bookings on a specimen's sheet. */
 export const moveWords = {
   moves: "Moves",
-  earlierMoves: (count: number) => `${count} earlier moves`,
+  earlierMoves: (count: number) => `${count} earlier ${formFor(count, "move", "moves")}`,
   when: "When",
   place: "Place",
   why: "Why",

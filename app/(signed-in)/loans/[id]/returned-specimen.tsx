@@ -78,10 +78,10 @@ function Differences({ marks }: { marks: readonly MarkComparison[] }) {
         {
           key: "change",
           label: words.change,
-          cell: ({ change, answerDiffers }) => (
+          cell: (mark) => (
             <>
-              <StateMark outcome={toneOfChange[change]}>{words.changes[change]}</StateMark>
-              {answerDiffers && <span className="quiet small"> {words.answerDiffers}</span>}
+              <StateMark outcome={toneOfChange[mark.change]}>{words.changes[mark.change]}</StateMark>{" "}
+              <span className="quiet small">{conditionLabels.bothSaid(mark)}</span>
             </>
           ),
         },

@@ -11,6 +11,7 @@ import type { FormState } from "#app/_parts/form-state.ts";
 import { StructureSearch } from "#app/_parts/structure-search.tsx";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
+import styles from "#app/(signed-in)/specimens/[id]/shown/shown-form.module.css";
 import { Shown, seenGrades, shownSides, shownStates } from "#lib/specimens/schema.ts";
 
 const ShownRows = z.object({ shown: z.array(Shown).max(600) });
@@ -54,7 +55,7 @@ export function ShownForm({
         }}
       />
       <div className="scroll-x">
-        <table>
+        <table className={styles.rows}>
           <caption className="visually-hidden">{words.shows}</caption>
           <thead>
             <tr>
