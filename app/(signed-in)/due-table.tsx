@@ -32,6 +32,7 @@ export function DueTable({
   return (
     <DataTable<DueItem>
       caption={caption}
+      dense
       rows={due}
       rowKey={(item) => item.key}
       empty={empty}

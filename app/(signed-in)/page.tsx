@@ -42,6 +42,7 @@ export default async function DeskPage() {
       {away && (
         <DataTable
           caption={words.away}
+          dense
           rows={away}
           rowKey={(row) => row.loanId}
           empty={<EmptyState>{words.noneAway}</EmptyState>}

@@ -1,13 +1,15 @@
 /**
  * A form of plain fields that sends itself to a Server Action and shows the
  * answer beside its button. It works without JavaScript; with it, what was typed
- * stays in the fields when the answer is a refusal.
+ * stays in the fields when the answer is a refusal, and what is still empty is
+ * said in the same place as everything else, before it is sent.
  */
 "use client";
 
-import { type ReactNode, startTransition, useActionState } from "react";
+import { type ReactNode, startTransition, useActionState, useState } from "react";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { type FormState, idle } from "#app/_parts/form-state.ts";
+import { answerToLacking } from "#app/_parts/lacking.ts";
 
 export type FormAction = (before: FormState, fields: FormData) => Promise<FormState>;
 
@@ -23,15 +25,21 @@ export function ActionForm({
   label: string;
   className?: string | undefined;
 }) {
-  const [state, send, pending] = useActionState(action, idle);
+  const [answer, send, pending] = useActionState(action, idle);
+  const [lacking, setLacking] = useState<FormState | null>(null);
+  const state = lacking ?? answer;
   return (
     <form
       action={send}
       aria-label={label}
       className={className}
+      noValidate
       onSubmit={(event) => {
         // The form is sent by hand, so that the browser does not empty it after a refusal.
         event.preventDefault();
+        const refused = answerToLacking(event.currentTarget);
+        setLacking(refused);
+        if (refused) return;
         const fields = new FormData(event.currentTarget, (event.nativeEvent as SubmitEvent).submitter);
         startTransition(() => send(fields));
       }}

@@ -58,8 +58,10 @@ export function DataTable<Row>({
     };
   });
   return (
+    // A group and no landmark: the section around it is one already, often of the same name.
+    // biome-ignore lint/a11y/useSemanticElements: no set of fields
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the page is scrolled with the keyboard
-    <section className="scroll-x" tabIndex={0} aria-label={caption}>
+    <div className="scroll-x" role="group" tabIndex={0} aria-label={caption}>
       <table className={[dense && "dense", isCards && styles.cards].filter(Boolean).join(" ") || undefined}>
         <caption className={captionHidden ? "visually-hidden" : undefined}>{caption}</caption>
         <thead>
@@ -98,7 +100,7 @@ export function DataTable<Row>({
           ))}
         </tbody>
       </table>
-    </section>
+    </div>
   );
 }
 

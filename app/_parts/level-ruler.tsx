@@ -19,7 +19,7 @@ export type RulerSheet = {
 };
 
 const widthPx = 276;
-const topPx = 12;
+const topPx = 20;
 const stack = { left: 62, width: 132, lentShift: 20 };
 const middle = stack.left + stack.width / 2;
 const numberAt = 244;
@@ -32,6 +32,7 @@ export function LevelRuler({
   title,
   sheets,
   levels,
+  ends,
   current,
   heightPx = 680,
   breadthAt = () => 1,
@@ -39,6 +40,8 @@ export function LevelRuler({
   title: string;
   sheets: readonly RulerSheet[];
   levels: readonly { level: string; atMm: number }[];
+  /** What lies beyond the first sheet and beyond the last: "head" and "foot". */
+  ends: readonly [string, string];
   current: number | null;
   heightPx?: number;
   breadthAt?: (share: number) => number;
@@ -59,6 +62,12 @@ export function LevelRuler({
         height={heightPx}
         role="presentation"
       >
+        <text className={styles.end} x={middle} y={topPx - 8}>
+          {ends[0]}
+        </text>
+        <text className={styles.end} x={middle} y={heightPx - topPx + 15}>
+          {ends[1]}
+        </text>
         {levels.map(({ level, atMm }) => (
           <g key={level}>
             <path className={styles.tick} d={`M36 ${at(atMm)}H${stack.left - 6}`} />

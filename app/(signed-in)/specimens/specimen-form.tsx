@@ -64,12 +64,15 @@ export function SpecimenForm({
   draftKey,
   back,
   numberHint,
+  seesCost = true,
 }: {
   start: SpecimenInput;
   save: (values: SpecimenInput) => Promise<FormState>;
   draftKey: string;
   back: string;
   numberHint: string;
+  /** Whether the cost that is kept may be read; else it is left out, and what is kept stays. */
+  seesCost?: boolean;
 }) {
   const record = useRecordForm<SpecimenInput>(SpecimenInput, start, save, draftKey, tidy);
   const { form, state, pending, submit, errorOf } = record;
@@ -246,40 +249,42 @@ export function SpecimenForm({
         />
         <ComponentRows rows={components} register={register} errorOf={errorOf} />
       </fieldset>
-      <fieldset>
-        <legend>{words.replacementCost}</legend>
-        <FieldGrid>
-          <AmountField
-            control={control}
-            name="replacementCost.minor"
-            label={words.costAmount}
-            currency={form.watch("replacementCost.currency")}
-            error={errorOf("replacementCost.minor")}
-          />
-          <TextField
-            label={words.costCurrency}
-            {...register("replacementCost.currency")}
-            error={errorOf("replacementCost.currency")}
-          />
-          <SelectField
-            label={words.costBasis}
-            options={costBases}
-            {...register("replacementCost.basis")}
-            error={errorOf("replacementCost.basis")}
-          />
-          <TextField
-            label={words.costOn}
-            type="date"
-            {...register("replacementCost.statedOn")}
-            error={errorOf("replacementCost.statedOn")}
-          />
-          <TextField
-            label={words.costBy}
-            {...register("replacementCost.statedBy")}
-            error={errorOf("replacementCost.statedBy")}
-          />
-        </FieldGrid>
-      </fieldset>
+      {seesCost && (
+        <fieldset>
+          <legend>{words.replacementCost}</legend>
+          <FieldGrid>
+            <AmountField
+              control={control}
+              name="replacementCost.minor"
+              label={words.costAmount}
+              currency={form.watch("replacementCost.currency")}
+              error={errorOf("replacementCost.minor")}
+            />
+            <TextField
+              label={words.costCurrency}
+              {...register("replacementCost.currency")}
+              error={errorOf("replacementCost.currency")}
+            />
+            <SelectField
+              label={words.costBasis}
+              options={costBases}
+              {...register("replacementCost.basis")}
+              error={errorOf("replacementCost.basis")}
+            />
+            <TextField
+              label={words.costOn}
+              type="date"
+              {...register("replacementCost.statedOn")}
+              error={errorOf("replacementCost.statedOn")}
+            />
+            <TextField
+              label={words.costBy}
+              {...register("replacementCost.statedBy")}
+              error={errorOf("replacementCost.statedBy")}
+            />
+          </FieldGrid>
+        </fieldset>
+      )}
       <TextAreaField label={words.note} {...register("note")} error={errorOf("note")} />
       <CheckField label={words.publishable} {...register("publishable")} />
       <FormAnswer state={state} />

@@ -62,6 +62,7 @@ export function SpecimenTable({
   const freeWords = asked === null ? listWords.free : listWords.freeWithin;
   return (
     <DataTable<SpecimenListRow>
+      dense
       caption={words.specimens}
       captionHidden
       rowKey={(row) => row.id}

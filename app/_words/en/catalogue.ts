@@ -1,5 +1,5 @@
 /** Words of the catalogue's pages, in English. */
-import { counted } from "#app/_words/counted.ts";
+import { counted, formFor } from "#app/_words/counted.ts";
 import type { LentStanding } from "#lib/desk/lent.ts";
 
 /** What is said of a loan, ready to be read. */
@@ -241,11 +241,14 @@ export const seriesWords = {
   noneMissing: "none",
   ruler: "Level ruler",
   rulerCaption:
-    "One tick for each sheet, at true scale along the body. Missing and lent sheets are marked by shape and word.",
+    "One tick for each sheet, at true scale along the cut. Missing and lent sheets are marked by shape and word.",
   atTick: "The sheet at the tick",
   sheet: "Sheet",
   level: "Level",
-  position: "From first face",
+  position: "Position",
+  positionFromFace: "Positions count from the first face of the first sheet.",
+  positionFromZero: (end: string) =>
+    `Positions count from the zero of the series; negative ones lie towards the ${end}.`,
   state: "State",
   states: { here: "here", lent: "lent", missing: "missing" },
   shrinkage: "Area shrinkage in the making",
@@ -253,11 +256,17 @@ export const seriesWords = {
   firstNumber: "First number",
   sheetCount: "Number of sheets",
   startLevel: "Position of the first face, mm",
+  startLevelHint:
+    "0 where positions count from the first face; negative where zero lies behind it, as in the middle plane.",
   thicknessMm: "Sheet thickness, mm",
   sawLossMm: "Saw loss, mm",
   cut: "The cut",
   landmarks: "Known levels",
-  addLandmark: "Add a level",
+  addLandmark: "Add a vertebral level",
+  chooseLevel: "choose the vertebra",
+  landmarksAbout:
+    "Vertebrae whose level is known at a sheet; sheets between them get theirs from these. Leave this empty for a limb, or where no vertebra is cut.",
+  landmarksNone: "In this plane each sheet passes many levels of the spine, so a sheet has none of its own.",
   commonToSheets: "What all sheets have in common",
   numberStem: "Number up to the sheet's own",
   numberStemHint: "“SR 09.” gives SR 09.001, SR 09.002 …",
@@ -268,6 +277,11 @@ export const seriesWords = {
   imagedFace: "Face that is pictured",
   shrinkagePercent: "Area shrinkage, %",
   open: "Open the specimen sheet",
+  edit: "Edit the series",
+  sheetsAre: (count: number, numbers: string) => `${formFor(count, "Sheet", "Sheets")} ${numbers}`,
+  noSheetFor: (count: number, numbers: string) =>
+    count === 1 ? `There is no sheet ${numbers}.` : `There are no sheets ${numbers}.`,
+  shrinkageNote: "100 mm on a sheet were longer in fresh tissue",
   coverageSource:
     "Thickness of the sheets at hand over the length of the block; the rest went with the saw or is missing (worked out here).",
 } as const;

@@ -5,13 +5,14 @@
  */
 "use client";
 
-import { useActionState, useState } from "react";
+import { startTransition, useActionState, useState } from "react";
 import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { FieldGrid, FormActions, TextAreaField, TextField } from "#app/_parts/fields.tsx";
 import { DateText, Unknown } from "#app/_parts/figures.tsx";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
-import { idle, issueOf } from "#app/_parts/form-state.ts";
+import { type FormState, idle, issueOf } from "#app/_parts/form-state.ts";
+import { answerToLacking } from "#app/_parts/lacking.ts";
 import { donorsWords as words } from "#app/_words/en/donors.ts";
 import type { SealedState } from "#app/(signed-in)/donors/sealed-state.ts";
 import type { SealedRecordInput } from "#lib/provenance/schema.ts";
@@ -113,10 +114,24 @@ function OpenRecord({
 function Opening({ open, keep }: { open: SealedActs["open"]; keep: FormAction | null }) {
   const [state, send, pending] = useActionState<SealedState, FormData>(open, idle);
   const [closed, setClosed] = useState<SealedRecordInput | null>(null);
+  const [lacking, setLacking] = useState<FormState | null>(null);
   if (state.state === "open" && state.record !== closed)
     return <OpenRecord record={state.record} onClose={() => setClosed(state.record)} keep={keep} />;
   return (
-    <form action={send} aria-label={words.open}>
+    <form
+      action={send}
+      aria-label={words.open}
+      noValidate
+      onSubmit={(event) => {
+        // Sent by hand, so that a reason that was refused stays to be completed.
+        event.preventDefault();
+        const refused = answerToLacking(event.currentTarget);
+        setLacking(refused);
+        if (refused) return;
+        const fields = new FormData(event.currentTarget);
+        startTransition(() => send(fields));
+      }}
+    >
       <p>
         {words.sealedKept} {keep && words.openToCorrect}
       </p>
@@ -130,7 +145,7 @@ function Opening({ open, keep }: { open: SealedActs["open"]; keep: FormAction | 
         maxLength={500}
         required
       />
-      {state.state !== "open" && <FormAnswer state={state} />}
+      {state.state !== "open" && <FormAnswer state={lacking ?? state} />}
       <FormActions>
         <button type="submit" disabled={pending}>
           {words.open}

@@ -5,16 +5,22 @@ import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { LevelRuler } from "#app/_parts/level-ruler.tsx";
 import { parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
-import { MarginNote, Masthead, RecordPage, Section } from "#app/_parts/record-page.tsx";
+import { MarginNote, Masthead, NextBox, RecordPage, Section, WorkingNote } from "#app/_parts/record-page.tsx";
 import { SpecimenPlate } from "#app/_parts/specimen-plate.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { seriesWords as words } from "#app/_words/en/catalogue.ts";
 import { formatNumber, formatShare } from "#app/_words/format.ts";
+import { seriesNext } from "#app/(signed-in)/series/[id]/series-next.tsx";
+import { listLentOf } from "#lib/desk/queries/lent.ts";
+import { mayDo, maySee } from "#lib/people/permission.ts";
+import { isBorrower } from "#lib/people/viewer.ts";
+import { today } from "#lib/platform/clock.ts";
 import { getSeries, type SeriesSheetRow } from "#lib/specimens/queries/series.ts";
 import { getSpecimen } from "#lib/specimens/queries.ts";
 import { numberRuns } from "#lib/specimens/series.ts";
+import { sheetSeries, sheetShrinkage } from "#lib/specimens/sheet-series.ts";
 
 type Props = { params: Promise<{ id: string }>; searchParams: Promise<Search> };
 
@@ -43,6 +49,25 @@ export default async function SeriesPage({ params, searchParams }: Props) {
   const asked = Number(parameterOf(search, "sheet"));
   const { geometry, sheets } = series;
   const current = sheets.find((sheet) => sheet.number === asked) ?? sheets[Math.floor(sheets.length / 2)];
+  const day = today();
+  const [fromEnd, toEnd] = series.direction.split(" to ") as [string, string];
+  const specimenIds = sheets.flatMap(({ specimenId }) => specimenId ?? []);
+  const lent = maySee(viewer, "allLoans") ? await listLentOf(viewer, specimenIds) : [];
+  const isEven = sheets.every(({ thicknessMm }) => thicknessMm === series.thicknessMm);
+  const cut = isEven
+    ? sheetSeries.explain({
+        thicknessMm: series.thicknessMm,
+        sawLossMm: series.sawLossMm,
+        sheetCount: series.sheetCount,
+        firstNumber: series.firstNumber,
+        startLevelMm: series.startLevelMm,
+        missing: geometry.missing,
+      })
+    : null;
+  const shrunk =
+    series.shrinkageArea === null
+      ? null
+      : sheetShrinkage.explain({ measuredMm: 100, areaShrinkage: series.shrinkageArea });
   const drawn = current?.specimenId ? await getSpecimen(viewer, current.specimenId) : null;
   const levels = series.landmarks.flatMap(({ number, level }) => {
     const sheet = sheets.find((row) => row.number === number);
@@ -54,8 +79,20 @@ export default async function SeriesPage({ params, searchParams }: Props) {
   return (
     <RecordPage
       masthead={
-        <Masthead number={series.code} title={series.title} latin={`${series.plane}, ${series.direction}`} />
+        <Masthead
+          number={series.code}
+          title={series.title}
+          latin={`${series.plane}, ${series.direction}`}
+          standing={
+            mayDo(viewer, "recordSeries") && (
+              <p className="no-print">
+                <Link href={`/series/${id}/edit`}>{words.edit}</Link>
+              </p>
+            )
+          }
+        />
       }
+      next={!isBorrower(viewer) && <NextBox things={seriesNext({ series, lent, runs, today: day })} />}
       index={[
         { id: "ruler", label: words.ruler },
         { id: "geometry", label: words.geometry },
@@ -71,12 +108,16 @@ export default async function SeriesPage({ params, searchParams }: Props) {
               {runs(geometry.missing)}
             </MarginNote>
             <MarginNote title={words.lent}>{runs(geometry.lent)}</MarginNote>
+            <MarginNote
+              title={series.startLevelMm === 0 ? words.positionFromFace : words.positionFromZero(fromEnd)}
+            />
           </>
         }
       >
         <div style={{ display: "flex", flexWrap: "wrap", gap: "1.5rem" }}>
           <LevelRuler
             title={words.ruler}
+            ends={[fromEnd, toEnd]}
             levels={levels}
             current={current?.number ?? null}
             sheets={sheets.map((sheet) => ({
@@ -124,7 +165,15 @@ export default async function SeriesPage({ params, searchParams }: Props) {
       <Section
         id="geometry"
         title={words.geometry}
-        margin={<MarginNote title={words.coverage} source={words.coverageSource} />}
+        margin={
+          <>
+            <MarginNote title={words.coverage} source={words.coverageSource} />
+            {cut && (
+              <WorkingNote title={`${words.blockLength}, ${words.sawLoss.toLowerCase()}`} working={cut} />
+            )}
+            {shrunk && <WorkingNote title={words.shrinkageNote} working={shrunk} />}
+          </>
+        }
       >
         <Facts
           facts={[
@@ -145,6 +194,7 @@ export default async function SeriesPage({ params, searchParams }: Props) {
         <DataTable<SeriesSheetRow>
           caption={words.sheets}
           captionHidden
+          dense
           rows={sheets}
           rowKey={(row) => String(row.number)}
           columns={[

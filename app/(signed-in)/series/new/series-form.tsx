@@ -53,7 +53,7 @@ const numbers = {
           }),
 };
 
-const start: SeriesRecord = {
+const newSeries: SeriesRecord = {
   id: null,
   code: "",
   title: "",
@@ -90,15 +90,28 @@ const start: SeriesRecord = {
   },
 };
 
-export function SeriesForm({ save }: { save: (values: SeriesRecord) => Promise<FormState> }) {
+/** Planes in which a sheet lies at one level of the spine. */
+const planesWithLevels: readonly string[] = ["transverse", "oblique"];
+
+/** @param start the series to be put right, without sheets: those that it has keep their records */
+export function SeriesForm({
+  start = newSeries,
+  save,
+  back = "/series",
+}: {
+  start?: SeriesRecord;
+  save: (values: SeriesRecord) => Promise<FormState>;
+  back?: string;
+}) {
   const { form, state, pending, submit, errorOf } = useRecordForm<SeriesRecord>(
     SeriesRecord,
     start,
     save,
-    "series new",
+    `series ${start.id ?? "new"}`,
   );
   const landmarks = useFieldArray({ control: form.control, name: "landmarks" });
-  const { register } = form;
+  const { register, watch, getValues } = form;
+  const hasLevels = planesWithLevels.includes(watch("plane")) || landmarks.fields.length > 0;
   return (
     <form
       onSubmit={(event) => {
@@ -141,6 +154,7 @@ export function SeriesForm({ save }: { save: (values: SeriesRecord) => Promise<F
           />
           <TextField
             label={words.startLevel}
+            hint={words.startLevelHint}
             type="number"
             step="any"
             {...register("startLevelMm", number)}
@@ -171,6 +185,7 @@ export function SeriesForm({ save }: { save: (values: SeriesRecord) => Promise<F
       </fieldset>
       <fieldset>
         <legend>{words.landmarks}</legend>
+        <p className="quiet">{hasLevels ? words.landmarksAbout : words.landmarksNone}</p>
         {landmarks.fields.map((row, index) => (
           <FieldGrid key={row.id}>
             <TextField
@@ -182,6 +197,7 @@ export function SeriesForm({ save }: { save: (values: SeriesRecord) => Promise<F
             <SelectField
               label={words.level}
               options={vertebralLevels}
+              empty={words.chooseLevel}
               {...register(`landmarks.${index}.level`)}
               error={errorOf(`landmarks.${index}.level`)}
             />
@@ -190,81 +206,86 @@ export function SeriesForm({ save }: { save: (values: SeriesRecord) => Promise<F
             </button>
           </FieldGrid>
         ))}
-        <button
-          type="button"
-          className="outline"
-          onClick={() => landmarks.append({ number: 1, level: "T1" })}
-        >
-          {words.addLandmark}
-        </button>
+        {hasLevels && (
+          <button
+            type="button"
+            className="outline"
+            // No level is chosen beforehand; the schema asks for one.
+            onClick={() => landmarks.append({ number: getValues("firstNumber"), level: "" })}
+          >
+            {words.addLandmark}
+          </button>
+        )}
       </fieldset>
-      <fieldset>
-        <legend>{words.commonToSheets}</legend>
-        <FieldGrid>
-          <TextField
-            label={words.numberStem}
-            hint={words.numberStemHint}
-            {...register("sheets.numberStem")}
-            error={errorOf("sheets.numberStem")}
-          />
-          <TextField
-            label={words.digits}
-            type="number"
-            {...register("sheets.digits", number)}
-            error={errorOf("sheets.digits")}
-          />
-          <TextField
-            label={words.titleStem}
-            {...register("sheets.titleStem")}
-            error={errorOf("sheets.titleStem")}
-          />
-          <SelectField
-            label={catalogueWords.origin}
-            options={[
-              ["true", catalogueWords.human],
-              ["false", catalogueWords.animal],
-            ]}
-            {...register("sheets.human", { setValueAs: (typed) => typed === true || typed === "true" })}
-          />
-          <TextField
-            label={catalogueWords.species}
-            {...register("sheets.scientificName")}
-            error={errorOf("sheets.scientificName")}
-          />
-          <SelectField label={catalogueWords.sex} options={sexes} {...register("sheets.sex")} />
-          <SelectField label={catalogueWords.side} options={specimenSides} {...register("sheets.side")} />
-          <SelectField
-            label={catalogueWords.use}
-            options={uses.map((use) => [use, catalogueWords.useWords[use]] as const)}
-            {...register("sheets.use")}
-          />
-          <SelectField
-            label={catalogueWords.light}
-            options={lightClasses.map((light) => [light, catalogueWords.lightWords[light]] as const)}
-            {...register("sheets.light")}
-          />
-          <TextField
-            label={catalogueWords.massKg}
-            type="number"
-            step="any"
-            {...register("sheets.massKg", numberOrNull)}
-            error={errorOf("sheets.massKg")}
-          />
-          <TextField
-            label={words.missingNumbers}
-            hint={words.missingHint}
-            {...register("sheets.missing", numbers)}
-            error={errorOf("sheets.missing")}
-          />
-        </FieldGrid>
-        <CheckField label={catalogueWords.publishable} {...register("sheets.publishable")} />
-      </fieldset>
+      {start.sheets !== null && (
+        <fieldset>
+          <legend>{words.commonToSheets}</legend>
+          <FieldGrid>
+            <TextField
+              label={words.numberStem}
+              hint={words.numberStemHint}
+              {...register("sheets.numberStem")}
+              error={errorOf("sheets.numberStem")}
+            />
+            <TextField
+              label={words.digits}
+              type="number"
+              {...register("sheets.digits", number)}
+              error={errorOf("sheets.digits")}
+            />
+            <TextField
+              label={words.titleStem}
+              {...register("sheets.titleStem")}
+              error={errorOf("sheets.titleStem")}
+            />
+            <SelectField
+              label={catalogueWords.origin}
+              options={[
+                ["true", catalogueWords.human],
+                ["false", catalogueWords.animal],
+              ]}
+              {...register("sheets.human", { setValueAs: (typed) => typed === true || typed === "true" })}
+            />
+            <TextField
+              label={catalogueWords.species}
+              {...register("sheets.scientificName")}
+              error={errorOf("sheets.scientificName")}
+            />
+            <SelectField label={catalogueWords.sex} options={sexes} {...register("sheets.sex")} />
+            <SelectField label={catalogueWords.side} options={specimenSides} {...register("sheets.side")} />
+            <SelectField
+              label={catalogueWords.use}
+              options={uses.map((use) => [use, catalogueWords.useWords[use]] as const)}
+              {...register("sheets.use")}
+            />
+            <SelectField
+              label={catalogueWords.light}
+              options={lightClasses.map((light) => [light, catalogueWords.lightWords[light]] as const)}
+              {...register("sheets.light")}
+            />
+            <TextField
+              label={catalogueWords.massKg}
+              type="number"
+              step="any"
+              {...register("sheets.massKg", numberOrNull)}
+              error={errorOf("sheets.massKg")}
+            />
+            <TextField
+              label={words.missingNumbers}
+              hint={words.missingHint}
+              {...register("sheets.missing", numbers)}
+              error={errorOf("sheets.missing")}
+            />
+          </FieldGrid>
+          <CheckField label={catalogueWords.publishable} {...register("sheets.publishable")} />
+        </fieldset>
+      )}
       <FormAnswer state={state} />
       <FormActions>
         <button type="submit" disabled={pending}>
           {catalogueWords.save}
         </button>
-        <Link href="/series">{catalogueWords.cancel}</Link>
+        <Link href={back}>{catalogueWords.cancel}</Link>
       </FormActions>
     </form>
   );

@@ -7,7 +7,7 @@ import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
 import { saveSpecimen } from "#app/(signed-in)/specimens/actions.ts";
 import { emptySpecimen } from "#app/(signed-in)/specimens/empty-specimen.ts";
 import { SpecimenForm } from "#app/(signed-in)/specimens/specimen-form.tsx";
-import { authorise } from "#lib/people/permission.ts";
+import { authorise, maySee } from "#lib/people/permission.ts";
 import { centreSettings } from "#lib/people/queries.ts";
 import { getSpecimen } from "#lib/specimens/queries.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
@@ -37,6 +37,7 @@ export default async function EditSpecimenPage({ params }: { params: Promise<{ i
         draftKey={`specimen ${id} ${specimen.version}`}
         back={`/specimens/${id}`}
         numberHint={settings.accessionExample}
+        seesCost={maySee(viewer, "replacementCost")}
       />
     </PlainPage>
   );

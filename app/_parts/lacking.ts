@@ -1,0 +1,39 @@
+/**
+ * What a form still lacks, found before it is sent and said in the program's own
+ * words, with the name of the field, instead of in a bubble of the browser. Only
+ * what is empty or cannot be read is found here; everything else the server says.
+ */
+import type { FormIssue, FormState } from "#app/_parts/form-state.ts";
+import { fieldWords } from "#app/_words/en/fields.ts";
+
+type Control = Pick<HTMLInputElement, "name" | "validity" | "labels">;
+
+/** The words of its label, without those of hints. */
+function nameOf(control: Control): string {
+  const label = control.labels?.[0]?.textContent?.trim();
+  return label ? `${label}: ` : "";
+}
+
+/** @returns an issue for each control that lacks something, in their order */
+export function lackingIn(controls: readonly Control[]): FormIssue[] {
+  return controls.flatMap((control) => {
+    const { valueMissing, badInput } = control.validity;
+    if (!valueMissing && !badInput) return [];
+    const message = `${nameOf(control)}${badInput ? fieldWords.notWhole : fieldWords.fillIn}`;
+    return [{ path: control.name, message }];
+  });
+}
+
+const isControl = (element: Element): element is HTMLInputElement =>
+  element instanceof HTMLInputElement ||
+  element instanceof HTMLSelectElement ||
+  element instanceof HTMLTextAreaElement;
+
+/** What is to be answered instead of sending the form, with the first field in hand; null where nothing lacks. */
+export function answerToLacking(form: HTMLFormElement): FormState | null {
+  const controls = [...form.elements].filter(isControl);
+  const issues = lackingIn(controls);
+  if (issues.length === 0) return null;
+  controls.find(({ name }) => name === issues[0]?.path)?.focus();
+  return { state: "refused", kind: "invalid", message: fieldWords.lookAgain, issues };
+}
