@@ -197,7 +197,7 @@ for (const [address, role, typedInto, house] of forms)
       const { id } = await recordThroughApi(curator);
       await open(page, `/specimens/${id}`);
       await page.getByRole("button", { name: "Note on slip" }).click();
-      await expect(page.getByRole("main")).toContainText("Noted on the slip.");
+      await expect(page.getByRole("main")).toContainText("Noted on the slip");
     }
     const specimen = address.includes("{specimen}") ? (await recordThroughApi(curator)).id : "";
     const run = await openSlowly(page, address.replace("{specimen}", specimen));
