@@ -5,7 +5,12 @@ import { freshNumber, recordThroughApi } from "#tests/support/browser-specimen.t
 
 const refusal = (form: Locator) => form.getByRole("alert");
 /** The section of a page; a table of the same name in it is a region as well. */
-const region = (page: Page, name: string) => page.getByRole("region", { name, exact: true }).first();
+/** A section of a page, or a table of it. */
+const region = (page: Page, name: string) =>
+  page
+    .getByRole("region", { name, exact: true })
+    .or(page.getByRole("group", { name, exact: true }))
+    .first();
 
 /** A code that no other place has, on a server that was used before as well. */
 const freshCode = () => `S-${freshNumber().replace(/\D/g, "")}`;

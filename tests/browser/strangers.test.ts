@@ -47,6 +47,7 @@ const table: Readonly<Record<string, Row>> = {
   "/places/new": shut("curator"),
   "/series": common("curator"),
   "/series/[id]": common("curator"),
+  "/series/[id]/edit": shut("curator"),
   "/series/new": shut("curator"),
   "/slip": own("registrar"),
   "/specimens": common("curator"),
