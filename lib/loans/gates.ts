@@ -131,9 +131,12 @@ function conditionGate({ lines, checks, isSignedOff, today }: ReleaseFacts): Gat
   return gate("condition", against, [fact("gate.checked", { specimens: lines.length })]);
 }
 
+/** A specimen that is not home from another loan may come in time to be asked for, but not to leave. */
+const stopsRelease = ({ rule, outcome, group }: Finding): boolean =>
+  (outcome === "bar" && group !== "permits") || (outcome === "attend" && rule === "B3");
+
 function nothingBarredGate({ findings, lines }: ReleaseFacts, numbers: ReadonlyMap<string, string>): Gate {
-  const barred = findings.filter((finding) => finding.outcome === "bar" && finding.group !== "permits");
-  const against = barred.map((finding) => findingFact(finding, numbers));
+  const against = findings.filter(stopsRelease).map((finding) => findingFact(finding, numbers));
   const judged = new Set(findings.map((finding) => finding.specimenId));
   for (const line of lines)
     if (!judged.has(line.specimenId))

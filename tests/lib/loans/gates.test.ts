@@ -221,6 +221,17 @@ test.each([
     "nothing barred",
     "consent.withdrawn",
   ],
+  [
+    "a specimen that is still away on another loan",
+    {
+      findings: [
+        clear(two),
+        finding(one, "B3", "free", { outcome: "attend", fact: "free.away", wayOut: "way.watch-return" }),
+      ],
+    },
+    "nothing barred",
+    "gate.finding",
+  ],
   ["a specimen that no rule judged", { findings: [clear(one)] }, "nothing barred", "gate.not-judged"],
   ["a specimen in no crate", { crates: [{ ...crate, specimenIds: [one] }] }, "crates", "gate.in-no-crate"],
   [
