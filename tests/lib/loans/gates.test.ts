@@ -230,7 +230,7 @@ test.each([
       ],
     },
     "nothing barred",
-    "gate.finding",
+    "free.away",
   ],
   ["a specimen that no rule judged", { findings: [clear(one)] }, "nothing barred", "gate.not-judged"],
   ["a specimen in no crate", { crates: [{ ...crate, specimenIds: [one] }] }, "crates", "gate.in-no-crate"],
