@@ -14,6 +14,7 @@ export const platformWords = {
       "This Idempotency-Key was used for another request before. Take a new key for a new request.",
     "record.not-found": "There is no such record, or it is not yours to see.",
     "record.append-only": "This entry is part of a record that is never changed; add a new entry instead.",
+    "answer.fixed": "This was answered already, and an answer is not changed. Ask anew.",
     "record.busy": "Somebody else was saving the same record. Nothing has been saved; try again.",
     "record.changed-meanwhile":
       "Somebody else changed this record while you were working on it. Look at the new state, then save again.",

@@ -28,14 +28,28 @@ const chains = [
   "public.decision",
   "public.agreement",
   "public.signature",
+  "public.facility_report",
+  "public.climate_record",
+  "public.message",
+  "public.recall",
+  "public.fee_scale",
+  "public.costing",
+  "public.costing_answer",
+  "public.claim",
+  "public.claim_event",
+  "public.reminder",
+  "public.issued_paper",
+  "public.rule_override",
 ];
 
-/** Tables whose rows are no act of a person: the audit itself, sign-in, receipts, numbers, reference data. */
+/** Tables whose rows are no act of a person: the audit itself, sign-in, receipts, numbers, reference data, letters. */
 const unaudited = [
   "audit_entry",
   "command_receipt",
   "counter",
   "loan_line_move",
+  "mail",
+  "message_seen",
   "sign_in_failure",
   "structure",
   "structure_ancestor",
@@ -166,13 +180,21 @@ const ofType: Record<string, () => unknown> = {
   timestamptz: () => "2027-01-15T09:00:00Z",
   jsonb: () => "{}",
   _text: () => "{}",
+  _uuid: () => "{}",
 };
+const sha256Of = (text: string) => crypto.createHash("sha256").update(text).digest("hex");
 const fitting: Record<string, Record<string, unknown>> = {
   finding: { severity: "minor" },
   crate_event: { kind: "packed" },
   decision: { outcome: "accept" },
-  agreement: { terms: "terms", sha256: crypto.createHash("sha256").update("terms").digest("hex") },
+  agreement: { terms: "terms", sha256: sha256Of("terms") },
   signature: { party: "lender", sha256: "0".repeat(64) },
+  facility_report: { valid_until: "2029-01-15" },
+  message: { side: "centre" },
+  costing: { kind: "quotation", content: "content", sha256: sha256Of("content") },
+  costing_answer: { outcome: "accepted" },
+  claim_event: { kind: "opened" },
+  issued_paper: { content: "content", sha256: sha256Of("content") },
 };
 
 async function standARow(chain: string): Promise<void> {
