@@ -1,6 +1,6 @@
 /**
- * How the browser tests run: against one server that `tests/run.mjs` starts on a
- * fresh demo scenario, one test at a time, because they share that scenario. A
+ * How the browser tests run: against servers that `support/browser-lanes.mjs` starts
+ * on copies of a fresh demo scenario, in each one test at a time, because they share that scenario. A
  * test tagged @tablet or @phone runs on that screen as well, one tagged @narrow on those alone.
  *
  * By hand, against a server of one's own:
@@ -9,7 +9,7 @@
 import path from "node:path";
 import { defineConfig, type ReporterDescription } from "@playwright/test";
 
-const { ANATHECA_URL, ANATHECA_BROWSER_RESULTS, CHROMIUM_PATH } = process.env;
+const { ANATHECA_URL, ANATHECA_BROWSER_RESULTS, ANATHECA_BROWSER_OUTPUT, CHROMIUM_PATH } = process.env;
 
 /** Root may not use the browser's sandbox; a test browser asks nobody outside for anything. */
 const browserFlags = [
@@ -28,7 +28,7 @@ if (ANATHECA_BROWSER_RESULTS) reporters.push(["json", { outputFile: ANATHECA_BRO
 export default defineConfig({
   testDir: path.join(import.meta.dirname, "browser"),
   testMatch: "**/*.test.ts",
-  outputDir: path.join(import.meta.dirname, "../test-results"),
+  outputDir: ANATHECA_BROWSER_OUTPUT ?? path.join(import.meta.dirname, "../test-results"),
   reporter: reporters,
   workers: 1,
   timeout: 60_000,

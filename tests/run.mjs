@@ -9,10 +9,9 @@
 import "../app/_server/launch/node-version.mjs";
 import fs from "node:fs";
 import path from "node:path";
-import { pathToFileURL } from "node:url";
 import { install } from "../app/_server/launch/install.mjs";
 import { inProject, installed } from "../app/_server/launch/project.mjs";
-import { explain, Halt, Interrupted, say, step, stopwatch } from "../app/_server/launch/report.mjs";
+import { explain, Halt, Interrupted, say, stopwatch } from "../app/_server/launch/report.mjs";
 import { runNode, stopRuns } from "../app/_server/launch/run.mjs";
 
 /** @typedef {{ passed: number, failed: number }} Counts */
@@ -110,46 +109,8 @@ async function browser(files) {
   const program = await provideBrowser();
   const { buildPages } = await import("../app/_server/launch/build.mjs");
   await buildPages();
-  return await inRunFolder((folder) => browserIn(folder, program, files));
-}
-
-/** @param {string} folder @param {string} program @param {string[]} files @returns {Promise<Counts>} */
-async function browserIn(folder, program, files) {
-  const { freePort, openCluster } = await import("../app/_server/launch/postgres.mjs");
-  const { databaseName, prepareEmbedded } = await import("../app/_server/launch/database.mjs");
-  const { sessionSecret } = await import("../app/_server/launch/secret.mjs");
-  const { serve } = await import("../app/_server/launch/serve.mjs");
-  const { hastySettings } = await import("./support/run-folder.mjs");
-
-  const cluster = await step("Starting a database", () => openCluster(folder, { settings: hastySettings }));
-  const port = await freePort();
-  const env = {
-    DATABASE_URL: cluster.url(databaseName),
-    ANATHECA_SECRET: sessionSecret(folder),
-    ANATHECA_URL: `http://localhost:${port}`,
-    ANATHECA_TEST_CLOCK: path.join(folder, "hours-ahead"),
-  };
-  const movable = { NODE_OPTIONS: `--import=${pathToFileURL(inProject("tests/support/movable-clock.mjs"))}` };
-  await prepareEmbedded(folder, cluster, env, { demo: true, empty: false });
-  const server = await step("Starting the server", () =>
-    serve({ port, host: "127.0.0.1", env: { ...env, ...movable }, speaks: false }),
-  );
-  try {
-    const results = path.join(folder, "browser.json");
-    const { code } = await runNode(
-      [installed("@playwright/test/cli.js"), "test", "--config=tests/playwright.config.ts", ...files],
-      {
-        speaks: true,
-        env: { ...process.env, ...env, CHROMIUM_PATH: program, ANATHECA_BROWSER_RESULTS: results },
-      },
-    );
-    const stats = readResults(results)?.stats;
-    if (stats === undefined) return { passed: 0, failed: 1 };
-    if (stats.unexpected > 0) say(`The server's last words:\n${server.lastWords()}`);
-    return withExitCode({ passed: stats.expected, failed: stats.unexpected + stats.flaky }, code);
-  } finally {
-    await server.stop();
-  }
+  const { runBrowserTests } = await import("./support/browser-lanes.mjs");
+  return await inRunFolder((folder) => runBrowserTests(folder, program, files));
 }
 
 /** @type {Record<string, { title: string, run: (files: string[]) => Promise<Counts> }>} in the order in which they run */
