@@ -4,38 +4,61 @@
  * specimens and, within one, of the groups. Every specimen has at least one
  * finding in every group, the clear ones included: silence is never an answer.
  */
+import { countsOn, type RuleEntry, ruleBook } from "#lib/loans/rules/book.ts";
 import { judgeBooking } from "#lib/loans/rules/booking.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import { judgeClimate } from "#lib/loans/rules/climate.ts";
 import { judgeCheck } from "#lib/loans/rules/condition.ts";
 import { judgeCover } from "#lib/loans/rules/cover.ts";
-import { judgeDisplayLicence } from "#lib/loans/rules/display-licence.ts";
+import { judgeElsewhere } from "#lib/loans/rules/elsewhere.ts";
+import { judgeEuropeanUnion } from "#lib/loans/rules/european-union.ts";
 import { judgeFrance } from "#lib/loans/rules/france.ts";
 import { judgeConsent } from "#lib/loans/rules/general.ts";
-import { judgePermits } from "#lib/loans/rules/permits.ts";
+import { judgeGermany } from "#lib/loans/rules/germany.ts";
+import { judgeGoods } from "#lib/loans/rules/goods.ts";
+import { judgeIreland } from "#lib/loans/rules/ireland.ts";
+import { judgeScotland } from "#lib/loans/rules/scotland.ts";
+import { judgeSeriesRun } from "#lib/loans/rules/series-run.ts";
+import { withSetAside } from "#lib/loans/rules/set-aside.ts";
 import { judgeTitle } from "#lib/loans/rules/title.ts";
+import { judgeUnitedKingdom } from "#lib/loans/rules/united-kingdom.ts";
+import { judgeUnitedStates } from "#lib/loans/rules/united-states.ts";
 import { judgeUse } from "#lib/loans/rules/use.ts";
 import { judgeWayIn, rememberingPlanMaker } from "#lib/loans/rules/way-in.ts";
 import { type Finding, type offices, type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
 import { type Outcome, strictestOutcome } from "#lib/workings/outcome.ts";
 
-export function judgeSuitability(request: RequestFacts, subjects: readonly SpecimenCase[]): Finding[] {
+/** A rule of the book counts only where its days meet those of the loan. */
+export function judgeSuitability(
+  request: RequestFacts,
+  subjects: readonly SpecimenCase[],
+  book: readonly RuleEntry[] = ruleBook,
+): Finding[] {
   const makePlan = rememberingPlanMaker();
   return subjects.flatMap((subject) => {
     const findings = [
       ...judgeConsent(subject, request),
       ...judgeTitle(subject),
-      ...judgePermits(subject, request),
-      ...judgeDisplayLicence(subject, request),
+      ...judgeUnitedKingdom(subject, request),
+      ...judgeScotland(subject, request),
+      ...judgeIreland(subject, request),
+      ...judgeGermany(subject, request),
       ...judgeFrance(subject, request),
+      ...judgeUnitedStates(subject, request),
+      ...judgeElsewhere(subject, request),
+      ...judgeEuropeanUnion(subject, request),
+      ...judgeGoods(subject, request),
       ...judgeBooking(subject, request),
       ...judgeCheck(subject, request),
       ...judgeUse(subject, request),
+      ...judgeSeriesRun(subject, subjects),
       ...judgeClimate(subject, request),
       ...judgeWayIn(subject, request, makePlan),
       ...judgeCover(subject, request, subjects),
     ];
-    return ruleGroups.flatMap((group) => findings.filter((finding) => finding.group === group));
+    const inForce = findings.filter(({ rule }) => countsOn(rule, request, book));
+    const answered = withSetAside(inForce, request.setAside ?? []);
+    return ruleGroups.flatMap((group) => answered.filter((finding) => finding.group === group));
   });
 }
 

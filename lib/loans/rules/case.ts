@@ -8,7 +8,8 @@
  * given its word. What is not ours goes out only with its owner's written leave.
  */
 import type { CheckInput } from "#lib/condition/schema.ts";
-import { type RuleId, ruleSources } from "#lib/loans/rules/rule-sources.ts";
+import { type RuleId, sourceOfRule } from "#lib/loans/rules/book.ts";
+import type { SetAside } from "#lib/loans/rules/set-aside.ts";
 import type { Finding, LoanInput, RuleGroup } from "#lib/loans/schema.ts";
 import type { InstitutionInput, VenueFacts } from "#lib/people/schema.ts";
 import type { DateText } from "#lib/platform/dates.ts";
@@ -40,6 +41,7 @@ export type LentSpecimen = Pick<
   | "acquiredOn"
   | "components"
   | "hazards"
+  | "legal"
 > & {
   id: string;
   seriesId: string | null;
@@ -54,7 +56,18 @@ export type CoverFacts = {
   startsAt: string;
   endsAt: string;
   coversTransit: boolean;
+  /** Whether it holds at the venue; one that does not say so does. */
+  coversStay?: boolean;
   territories: readonly string[];
+};
+
+/** What earlier loans of a borrower came to, within three years. */
+export type BorrowerRecord = {
+  /** Loans that have come home, or should have. */
+  loans: number;
+  late: number;
+  /** Specimens that came home damaged. */
+  damaged: number;
 };
 
 export type RequestFacts = Pick<
@@ -73,7 +86,16 @@ export type RequestFacts = Pick<
   daysAfter: number;
   today: DateText;
   lenderCountry: string;
-  borrower: { id: string; standing: InstitutionInput["standing"]; verified: boolean };
+  /** The day on which it was asked for; today while it has not been submitted. */
+  requestedOn: DateText;
+  borrower: {
+    id: string;
+    standing: InstitutionInput["standing"];
+    verified: boolean;
+    kind: InstitutionInput["kind"];
+    town: string;
+    record: BorrowerRecord;
+  };
   venue: VenueFacts;
   statedCover: Money | null;
   covers: readonly CoverFacts[];
@@ -81,6 +103,8 @@ export type RequestFacts = Pick<
   through: readonly string[];
   /** The oversight body's word for this loan, where it has accepted. */
   oversight: { reference: string; decidedOn: DateText } | null;
+  /** Words that stand against bars; none where left out. */
+  setAside?: readonly SetAside[];
   /** The conservator's word for this loan, where it signs a poor condition off. */
   conservator: { decidedOn: DateText; conditions: string } | null;
 };
@@ -93,6 +117,12 @@ export type SpecimenCase = {
   taken: { freeFrom: DateText | null } | null;
   /** Another loan that it has not come home from. */
   elsewhere: { loanNumber: string; missing: boolean; dueOn: DateText } | null;
+  /** The last loan that it came home from within a year: when it was due home, and how long it lasted. */
+  lastLoan: { endedOn: DateText; days: number } | null;
+  /** Of a sheet, all numbers that its series holds; null for what is none. */
+  numbersOfSeries: readonly number[] | null;
+  /** Countries for which a broker has decided the customs code on this loan. */
+  tariffCountries: readonly string[];
   /** Light already taken in the past year on loans; null is not known. */
   spentLxHours: number | null;
 };
@@ -127,7 +157,7 @@ export function finding(
 ): Finding {
   if ((outcome === "clear") !== (wayOut === ""))
     throw new RangeError(`${rule} ${fact}: only what is not clear has a way out.`);
-  return { specimenId, rule, group, outcome, fact, parameters, source: ruleSources[rule], wayOut };
+  return { specimenId, rule, group, outcome, fact, parameters, source: sourceOfRule(rule), wayOut };
 }
 
 /** A binder for the findings of one specimen under one group. */

@@ -6,9 +6,9 @@
  */
 import { type ConditionRuling, judgeCondition, judgeRecency } from "#lib/condition/grade.ts";
 import type { VerdictUse } from "#lib/condition/schema.ts";
+import type { RuleId } from "#lib/loans/rules/book.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import { findingsFor } from "#lib/loans/rules/case.ts";
-import type { RuleId } from "#lib/loans/rules/rule-sources.ts";
 import type { Finding } from "#lib/loans/schema.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 

@@ -1,13 +1,15 @@
 /**
  * Replacement cost against cover. V1: each specimen has a stated cost. V2: the
  * cost is not older than 12 months. V3: what the borrower states, or what
- * certificates say, reaches the sum of all specimens in one currency. Costs that
+ * certificates say together, reaches the sum of all specimens in one currency. Costs that
  * are not known make the sum a least sum, which can be too high but never clear.
  */
 import { servesUntil } from "#lib/condition/grade.ts";
+import { leastCoveredMinor } from "#lib/loans/cover-gaps.ts";
 import type { RequestFacts, SpecimenCase, Verdict } from "#lib/loans/rules/case.ts";
 import { findingsFor } from "#lib/loans/rules/case.ts";
 import type { Finding } from "#lib/loans/schema.ts";
+import type { AtStake } from "#lib/people/mandates.ts";
 import type { Money } from "#lib/specimens/schema.ts";
 
 /** The sum of the costs that are known, where they share a currency. */
@@ -25,10 +27,41 @@ export function sumOfCosts(subjects: readonly Pick<SpecimenCase, "specimen">[]):
   };
 }
 
-/** What there is: the highest certificate, or else what the borrower says it will take out. */
-export function coverInSight({ covers, statedCover }: Pick<RequestFacts, "covers" | "statedCover">) {
-  const [highest] = [...covers].map((cover) => cover.amount).sort((a, b) => b.minor - a.minor);
-  if (highest) return { amount: highest, isCertified: true };
+/** What a mandate has to reach: the costs that are known, by currency, and how many are not. */
+export function atStakeOf(subjects: readonly Pick<SpecimenCase, "specimen">[]): AtStake {
+  const { currencies, unknown } = sumOfCosts(subjects);
+  const within = (currency: string) =>
+    subjects.filter(({ specimen }) => specimen.replacementCost?.currency === currency);
+  return {
+    sums: currencies.map((currency) => ({ currency, minor: sumOfCosts(within(currency)).minor })),
+    unknown,
+  };
+}
+
+type InSight = Pick<RequestFacts, "covers" | "statedCover" | "startsOn" | "endsOn">;
+
+/**
+ * What there is: what certificates come to together, or else what the borrower says
+ * it will take out. Certificates of one currency add up where their times meet; the
+ * least that they come to while one of them holds is what counts. Hours that none
+ * covers are for the gate of release.
+ */
+export function coverInSight(
+  { covers, statedCover, startsOn, endsOn }: InSight,
+  neededCurrency: string | null = null,
+): { amount: Money; isCertified: boolean } | null {
+  const days = { from: `${startsOn}T00:00:00Z`, to: `${endsOn}T00:00:00Z` };
+  const currencies = [...new Set(covers.map((cover) => cover.amount.currency))];
+  const sums = currencies.map((currency): Money => {
+    const own = covers.filter((cover) => cover.amount.currency === currency);
+    const highest = Math.max(...own.map((cover) => cover.amount.minor));
+    return { currency, minor: leastCoveredMinor(days, own) ?? highest };
+  });
+  const [first] = sums.sort(
+    (a, b) =>
+      Number(b.currency === neededCurrency) - Number(a.currency === neededCurrency) || b.minor - a.minor,
+  );
+  if (first) return { amount: first, isCertified: true };
   return statedCover === null ? null : { amount: statedCover, isCertified: false };
 }
 
@@ -73,10 +106,11 @@ export function judgeCover(
   all: readonly SpecimenCase[],
 ): Finding[] {
   const find = findingsFor(subject.specimen.id, "cover");
+  const sum = sumOfCosts(all);
   return [
     ...judgeCost(subject, request).map((verdict) =>
       find(verdict.fact === "cover.cost-old" ? "V2" : "V1", verdict),
     ),
-    find("V3", judgeSum(sumOfCosts(all), coverInSight(request))),
+    find("V3", judgeSum(sum, coverInSight(request, sum.currency))),
   ];
 }

@@ -4,7 +4,6 @@
  * a showing or teaching without charge, courts asked for proof of origin and of
  * consent given in life. Both send the reader to the local authority.
  */
-
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import { findingsFor } from "#lib/loans/rules/case.ts";
 import type { Finding } from "#lib/loans/schema.ts";
@@ -12,10 +11,10 @@ import type { Finding } from "#lib/loans/schema.ts";
 export function judgeFrance({ specimen }: SpecimenCase, request: RequestFacts): Finding[] {
   if (!specimen.human || request.venue.countryCode !== "FR") return [];
   const find = findingsFor(specimen.id, "permits");
-  const isCommercial = request.paidAdmission || request.displayStyle === "promotional";
-  if (isCommercial)
-    return [
-      find("FR1", { outcome: "bar", fact: "permits.france-commercial", wayOut: "way.no-admission-charge" }),
-    ];
-  return [find("FR2", { outcome: "attend", fact: "permits.france-proof", wayOut: "way.evidence-bundle" })];
+  if (request.paidAdmission || request.displayStyle === "promotional")
+    return [find("FR1", { outcome: "bar", fact: "law.france-commercial", wayOut: "way.no-charge" })];
+  return [
+    find("FR1", { outcome: "clear", fact: "law.france-not-commercial" }),
+    find("FR2", { outcome: "attend", fact: "law.france-proof", wayOut: "way.evidence-bundle" }),
+  ];
 }

@@ -1,15 +1,16 @@
 /**
- * The general rules of consent, for any country: G1 to G10, G12 and G14 to G16.
- * Each is asked of every donor of a specimen, and the strictest answer counts, so
- * a composite follows the strictest of its donors (G13). Findings never name a
+ * The general rules of consent, for any country: G1 to G10 and G12 to G16, of
+ * which G7 and G14 have a file of their own. Each is asked of every donor of a
+ * specimen, and the strictest answer counts, which G13 says of a composite. Findings never name a
  * donor. A human specimen without a consent record takes the path of G2, and
  * what its donor would have allowed is not known.
  */
 
+import { judgeActivities, judgePictures } from "#lib/loans/rules/activities.ts";
 import type { RequestFacts, SpecimenCase, Verdict } from "#lib/loans/rules/case.ts";
 import { findingsFor, isExport, isPublicShow, outcomeOfUnknown } from "#lib/loans/rules/case.ts";
-import { bestPermit } from "#lib/loans/rules/permits.ts";
-import type { Finding, LoanInput } from "#lib/loans/schema.ts";
+import { allOwnWord, heldSince } from "#lib/loans/rules/legal-facts.ts";
+import type { Finding } from "#lib/loans/schema.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { Answer, Basis, ConsentFacts, Scope } from "#lib/provenance/schema.ts";
 import { strictestConsent } from "#lib/provenance/strictest.ts";
@@ -18,13 +19,6 @@ import { type Outcome, strictestOutcome } from "#lib/workings/outcome.ts";
 /** Days that a consent must outlast the return-by, and a disposition must wait after it (worked out here). */
 export const CONSENT_MARGIN_DAYS = 30;
 export const DISPOSITION_MARGIN_DAYS = 60;
-
-const pictureScopes: Record<LoanInput["pictures"][number], Scope> = {
-  internal: "pictures, internal",
-  "professional publication": "pictures, professional publication",
-  online: "pictures and models, openly online",
-  press: "mass media",
-};
 
 type Asked = { scope: Scope; isGrave: boolean };
 
@@ -109,6 +103,13 @@ function judgeWithdrawal(consent: ConsentFacts, request: RequestFacts): Verdict 
     : { outcome: "bar", fact: "consent.withdrawn", parameters, wayOut: "way.donor-officer-only" };
 }
 
+/** G3: while somebody claims the remains, or asks for them home, they stay. */
+function judgeClaim({ provenance }: SpecimenCase): Verdict[] {
+  return provenance.title?.status === "disputed"
+    ? [{ outcome: "bar", fact: "consent.claim-pending", wayOut: "way.donor-officer-only" }]
+    : [];
+}
+
 /** G4: the consent, and its review, against the return-by and a margin. */
 function judgeTerm(consent: ConsentFacts, request: RequestFacts): Verdict {
   const neededUntil = addDays(request.endsOn, CONSENT_MARGIN_DAYS);
@@ -175,28 +176,7 @@ function judgeCommerce(
   return verdicts.length > 0 ? verdicts : [{ outcome: "clear", fact: "consent.not-commercial" }];
 }
 
-/** Pictures that every donor has granted, of those that are planned. */
-export function allowedPictures(
-  answers: DonorsAnswers,
-  planned: LoanInput["pictures"],
-): LoanInput["pictures"] {
-  return planned.filter((picture) => answers[pictureScopes[picture]].answer === "granted");
-}
-
-/** G7: pictures beyond consent are barred as a use; the loan itself may go on without them. */
-function judgePictures(answers: DonorsAnswers, request: RequestFacts): Verdict[] {
-  if (request.pictures.length === 0) return [{ outcome: "clear", fact: "consent.no-pictures" }];
-  return request.pictures.map((picture): Verdict => {
-    const answer = answers[pictureScopes[picture]].answer;
-    if (answer === "granted")
-      return { outcome: "clear", fact: "consent.pictures-granted", parameters: { picture } };
-    const fact = answer === "refused" ? "consent.pictures-refused" : "consent.pictures-not-known";
-    return { outcome: "attend", fact, parameters: { picture }, wayOut: "way.without-these-pictures" };
-  });
-}
-
 const youngBands: readonly (string | null)[] = ["0–9", "10–19"];
-const ownWord: readonly Basis[] = ["donor in life", "will"];
 
 /** G8: who could be recognised, and who could not speak for themselves. */
 function judgePerson({ specimen, provenance }: SpecimenCase, request: RequestFacts): Verdict {
@@ -210,8 +190,7 @@ function judgePerson({ specimen, provenance }: SpecimenCase, request: RequestFac
   if (consents.some((consent) => consent.basis === "foetal, by parents")) return because("consent.foetal");
   if (youngBands.includes(specimen.ageBand)) return because("consent.minor");
   if (consents.some((consent) => consent.identifiable)) return because("consent.identifiable");
-  const allOwnWord = allOnRecord && consents.every((consent) => ownWord.includes(consent.basis));
-  if (specimen.ageBand === null && !allOwnWord) return because("consent.age-not-known");
+  if (specimen.ageBand === null && !allOwnWord(provenance)) return because("consent.age-not-known");
   if (!allOnRecord) return because("consent.recognisable-not-known");
   return { outcome: "clear", fact: "consent.not-recognisable" };
 }
@@ -251,6 +230,31 @@ function judgeDisposition(consent: ConsentFacts, request: RequestFacts): Verdict
   return { outcome: "clear", fact: "consent.disposition-later", parameters: { disposition, dueOn } };
 }
 
+/** G15: nobody's memory of the age makes a specimen old; without a date it is judged as recent. */
+function judgeAge({ specimen }: SpecimenCase): Verdict {
+  const since = heldSince({ specimen });
+  if (since !== null) return { outcome: "clear", fact: "consent.age-of-specimen", parameters: { since } };
+  const { madePeriod } = specimen.legal;
+  return madePeriod === null
+    ? { outcome: "attend", fact: "consent.age-of-specimen-not-known", wayOut: "way.provenance-file" }
+    : { outcome: "clear", fact: "consent.age-of-specimen", parameters: { since: madePeriod } };
+}
+
+/** G13: a composite follows the strictest of its donors in everything that was judged before. */
+function judgeComposite({ provenance }: SpecimenCase, judged: readonly Finding[]): Verdict[] {
+  const donors = provenance.consents.length + provenance.donorsWithoutConsent;
+  if (donors < 2) return [];
+  const outcome = strictestOutcome(judged.map((finding) => finding.outcome));
+  return [
+    {
+      outcome,
+      fact: "consent.composite",
+      parameters: { donors },
+      ...(outcome === "clear" ? {} : { wayOut: "way.ask-donor-officer" }),
+    },
+  ];
+}
+
 /** G16: showing people as art or advertisement; German courts have forbidden it. */
 function judgeStyle(request: RequestFacts): Verdict {
   const { displayStyle: style, venue } = request;
@@ -262,60 +266,6 @@ function judgeStyle(request: RequestFacts): Verdict {
     parameters,
     wayOut: "way.didactic-only",
   };
-}
-
-type Activity = LoanInput["activities"][number];
-type AskedOf = Pick<SpecimenCase, "specimen" | "provenance">;
-type LoanPlace = Pick<RequestFacts, "today" | "startsOn" | "endsOn" | "venue">;
-
-/**
- * The centre's written permission against the days of the loan. It needs to name
- * no country, since it is the centre's own; the end of its days is stated.
- */
-function judgePermission(activity: Activity, { provenance }: AskedOf, place: LoanPlace): Verdict {
-  const country = place.venue.countryCode;
-  const papers = provenance.permits
-    .filter(({ kind }) => kind === activity)
-    .map((paper) => (paper.territories.length > 0 ? paper : { ...paper, territories: [country] }));
-  const best = bestPermit(papers, country, place);
-  const wayOut = "way.activity-permission";
-  if (best === null)
-    return { outcome: "attend", fact: "permits.activity-not-permitted", parameters: { activity }, wayOut };
-  const { number, validUntil } = best.permit;
-  const parameters = { activity, number, validUntil, country };
-  if (best.fit === "fits") return { outcome: "clear", fact: "permits.activity-permitted", parameters };
-  const fact =
-    best.fit === "other-country" ? "permits.activity-permission-country" : "permits.activity-permission-days";
-  return { outcome: "attend", fact, parameters, wayOut };
-}
-
-/** One activity: the word of every donor first, then the centre's permission. An animal has no donor. */
-function judgeActivity(activity: Activity, subject: AskedOf, place: LoanPlace): Verdict {
-  const { specimen, provenance } = subject;
-  const answer = specimen.human
-    ? strictestConsent(provenance, place.today).answers[activity].answer
-    : "granted";
-  if (answer === "granted") return judgePermission(activity, subject, place);
-  const fact = answer === "refused" ? "consent.activity-refused" : "consent.activity-not-known";
-  return { outcome: "attend", fact, parameters: { activity }, wayOut: "way.without-this-activity" };
-}
-
-/** What a specimen may be subjected to of what is planned: granted by every donor, and permitted in writing. */
-export function allowedActivities(
-  subject: AskedOf,
-  place: LoanPlace,
-  planned: LoanInput["activities"],
-): LoanInput["activities"] {
-  return planned.filter((activity) => judgeActivity(activity, subject, place).outcome === "clear");
-}
-
-/** G14: an activity beyond consent or without permission is barred as a use; the loan itself may go on. */
-function judgeActivities(subject: SpecimenCase, request: RequestFacts): Finding[] {
-  return request.activities.map((activity) => {
-    const verdict = judgeActivity(activity, subject, request);
-    const group = verdict.fact.startsWith("permits.") ? "permits" : "consent";
-    return findingsFor(subject.specimen.id, group)("G14", verdict);
-  });
 }
 
 /** Of one rule's answers for several donors, the strictest. */
@@ -358,6 +308,7 @@ export function judgeConsent(subject: SpecimenCase, request: RequestFacts): Find
       },
     ]);
   add("G3", ofEach(judgeWithdrawal));
+  add("G3", judgeClaim(subject));
   add("G4", ofEach(judgeTerm));
   add("G5", ofEach(judgeTerritory));
   for (const country of request.through)
@@ -376,10 +327,8 @@ export function judgeConsent(subject: SpecimenCase, request: RequestFacts): Find
   ]);
   add("G12", ofEach(judgeDisposition));
   findings.push(...judgeActivities(subject, request));
-  if (specimen.acquiredOn === null && specimen.preparedOn === null)
-    add("G15", [
-      { outcome: "attend", fact: "consent.age-of-specimen-not-known", wayOut: "way.provenance-file" },
-    ]);
+  add("G15", [judgeAge(subject)]);
   add("G16", [judgeStyle(request)]);
+  add("G13", judgeComposite(subject, findings));
   return findings;
 }

@@ -1,10 +1,12 @@
 /**
  * How and where a specimen is used. U1: what may only be viewed is not handled.
  * U2: hazardous preservatives and the hands and rooms around them. U3: a room
- * with somebody in it. U4: the borrower's standing. G11: the venue is the
- * borrower's own, since lending on is barred.
+ * with somebody in it. U4: the borrower's standing. U5: what its earlier loans
+ * came to. G11: the venue is the borrower's own, since lending on is barred, and a
+ * specimen comes home before it goes to the next venue.
  */
 
+import { busyRange } from "#lib/loans/period.ts";
 import type { RequestFacts, SpecimenCase, Verdict } from "#lib/loans/rules/case.ts";
 import { findingsFor, isPublicShow } from "#lib/loans/rules/case.ts";
 import type { Finding } from "#lib/loans/schema.ts";
@@ -71,8 +73,26 @@ function judgeBorrower({ borrower }: RequestFacts): Verdict {
     : { outcome: "attend", fact: "use.borrower-not-verified", wayOut: "way.verify-borrower" };
 }
 
-function judgeVenue({ borrower, venue }: RequestFacts): Verdict {
+function judgeRecord({ borrower }: RequestFacts): Verdict {
+  const { loans, late, damaged } = borrower.record;
+  const parameters = { loans, late, damaged };
+  if (loans === 0) return { outcome: "clear", fact: "use.no-earlier-loan" };
+  return late === 0 && damaged === 0
+    ? { outcome: "clear", fact: "use.good-record", parameters }
+    : { outcome: "attend", fact: "use.record-with-marks", parameters, wayOut: "way.talk-to-borrower" };
+}
+
+/** Straight on from another borrower would be a next venue that no agreement names. */
+function judgeVenue({ elsewhere }: SpecimenCase, request: RequestFacts): Verdict {
+  const { borrower, venue } = request;
   const parameters = { venue: venue.name };
+  if (elsewhere !== null && !elsewhere.missing && elsewhere.dueOn > busyRange(request).startsOn)
+    return {
+      outcome: "bar",
+      fact: "use.next-venue",
+      parameters: { ...parameters, loan: elsewhere.loanNumber, dueOn: elsewhere.dueOn },
+      wayOut: "way.later-start",
+    };
   return venue.institutionId === borrower.id
     ? { outcome: "clear", fact: "use.own-venue", parameters }
     : { outcome: "bar", fact: "use.lending-on", parameters, wayOut: "way.own-venue" };
@@ -85,6 +105,7 @@ export function judgeUse(subject: SpecimenCase, request: RequestFacts): Finding[
     ...judgeHazards(subject, request).map((verdict) => find("U2", verdict)),
     find("U3", judgeRoom(subject, request)),
     find("U4", judgeBorrower(request)),
-    find("G11", judgeVenue(request)),
+    find("U5", judgeRecord(request)),
+    find("G11", judgeVenue(subject, request)),
   ];
 }

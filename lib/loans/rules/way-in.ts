@@ -1,6 +1,6 @@
 /**
- * Whether the crate that a specimen needs gets to the room (W1), and whether a
- * crate of the list protects it (W2). The plan is the transport room's; one
+ * Whether the crate that a specimen needs gets to the room (W1), whether a crate
+ * of the list protects it (W2), and whether the floor bears it (W3). The plan is the transport room's; one
  * finding for each passage that is not clear, or one for the whole way. A
  * specimen that nobody has measured has no crate yet, which is attend.
  */
@@ -84,6 +84,29 @@ function judgeCrate(plan: CratePlan): Verdict[] {
   return verdicts.length > 0 ? verdicts : [{ outcome: "clear", fact: "way-in.crate-holds", parameters }];
 }
 
+/** A crate that two people carry asks nothing of a floor, and a fifth of what it bears is kept back (common practice, no source). */
+const CARRIED_KG = 100;
+const SHARE_OF_FLOOR = 0.8;
+
+/** W3: the crate's mass on its own base against what the floor bears. */
+export function judgeFloor(
+  { outer, grossMassKg }: Pick<CratePlan["crate"], "outer" | "grossMassKg">,
+  floorLoadKgPerM2: number | null,
+): Verdict {
+  const baseM2 = (outer.lengthMm * outer.widthMm) / 1_000_000;
+  const load = Math.ceil(grossMassKg / baseM2);
+  const parameters = { grossMassKg: Math.round(grossMassKg), load, floor: floorLoadKgPerM2 };
+  if (floorLoadKgPerM2 === null)
+    return grossMassKg <= CARRIED_KG
+      ? { outcome: "clear", fact: "way-in.floor-light", parameters }
+      : { outcome: "attend", fact: "way-in.floor-not-known", parameters, wayOut: "way.state-venue" };
+  if (load > floorLoadKgPerM2)
+    return { outcome: "bar", fact: "way-in.floor-too-weak", parameters, wayOut: "way.spread-load" };
+  return load > SHARE_OF_FLOOR * floorLoadKgPerM2
+    ? { outcome: "attend", fact: "way-in.floor-near", parameters, wayOut: "way.spread-load" }
+    : { outcome: "clear", fact: "way-in.floor-bears", parameters };
+}
+
 /** Sheets of a series are alike: the same question is asked once. */
 export type PlanMaker = (question: CrateQuestion) => CratePlan | null;
 
@@ -119,5 +142,6 @@ export function judgeWayIn(
   return [
     ...judgeRoute(plan).map((verdict) => find("W1", verdict)),
     ...judgeCrate(plan).map((verdict) => find("W2", verdict)),
+    find("W3", judgeFloor(plan.crate, request.venue.floorLoadKgPerM2)),
   ];
 }

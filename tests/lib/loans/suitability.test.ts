@@ -115,10 +115,10 @@ test("the worked example: a paid exhibition in Lyon with press pictures is barre
   expect(findings.find(({ rule }) => rule === "G7")).toMatchObject({ fact: "consent.pictures-not-known" });
 });
 
-test("the worked example: the medical faculty in Lyon is attend by the French rule alone, and at the border", () => {
+test("the worked example: the medical faculty in Lyon is attend by the French rule, at the border and for its notice", () => {
   const findings = judgeSuitability(aRequestFact({ venue: lyon }), [example]);
   expect(overall(findings)).toBe("attend");
-  expect(rulesWith(findings, "attend")).toEqual(["FR2", "P2"]);
+  expect(rulesWith(findings, "attend")).toEqual(["B4", "EU2", "FR2", "P2"]);
 });
 
 test("findings stand in the order of the specimens and of the groups", () => {

@@ -40,14 +40,17 @@ export function matrixRows(
   return [...rows.values()];
 }
 
-const withheld = "reason.withheld";
+export const withheld = "reason.withheld";
 
 export type Note = {
   key: string;
   outcome: Outcome;
   group: RuleGroup;
   rule: string;
+  /** the fact's code, and its sentence */
+  code: string;
   fact: string;
+  setAside: Finding["setAside"];
   wayOut: string;
   source: string;
   specimenIds: string[];
@@ -65,13 +68,16 @@ export function notesOf(findings: readonly Finding[], lines: readonly NamedLine[
     // What is withheld from all of them is said once, beside the matrix.
     const fact = finding.fact === withheld ? "" : sentence(finding.fact, finding.parameters);
     const wayOut = sentence(finding.wayOut, finding.parameters);
-    const key = [outcome, group, rule, fact, wayOut].join("\n");
+    const word = finding.setAside;
+    const key = [outcome, group, rule, fact, wayOut, word?.office, word?.evidence, word?.on].join("\n");
     const note = notes.get(key) ?? {
       key,
       outcome,
       group,
       rule,
+      code: finding.fact,
       fact,
+      setAside: word,
       wayOut,
       source,
       specimenIds: [],

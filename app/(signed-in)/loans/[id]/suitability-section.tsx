@@ -7,19 +7,32 @@ import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Numbers } from "#app/_parts/numbers.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
+import { decisionWords } from "#app/_words/en/loan-acts.ts";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
-import { formatMoment } from "#app/_words/format.ts";
+import { setAsideWords } from "#app/_words/en/set-aside.ts";
+import { formatDate, formatMoment } from "#app/_words/format.ts";
 import { numbersInWords } from "#app/_words/number-range.ts";
+import { setAside } from "#app/(signed-in)/loans/[id]/actions.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
+import { SetAsideForm } from "#app/(signed-in)/loans/[id]/set-aside-form.tsx";
+import { SuitabilityChanges } from "#app/(signed-in)/loans/[id]/suitability-changes.tsx";
 import {
   type MatrixRow,
   matrixRows,
   type NamedLine,
   type Note,
   notesOf,
+  withheld,
 } from "#app/(signed-in)/loans/[id]/suitability-notes.ts";
+import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
+import { officesOf } from "#lib/loans/offices.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
+import { ruleEntry } from "#lib/loans/rules/book.ts";
+import { mayGoAgainst } from "#lib/loans/rules/set-aside.ts";
 import { type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
+import type { Office } from "#lib/loans/suitability.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
 
 /** More notes than this stand under the matrix instead of beside it. */
 const mostBeside = 2;
@@ -28,7 +41,14 @@ const mostNotes = 9;
 
 const anchorOf = (index: number) => `finding-${index + 1}`;
 
-function NoteText({ note, index, named }: { note: Note; index: number; named: boolean }) {
+/** What the notes need to know of the loan and of who reads. */
+type Reading = { named: boolean; loanId: string; offices: readonly Office[] };
+
+function NoteText({ note, index, reading }: { note: Note; index: number; reading: Reading }) {
+  const { named, loanId, offices } = reading;
+  const may =
+    note.outcome === "bar" && offices.length > 0 && note.code !== withheld ? mayGoAgainst(note.rule) : [];
+  const own = offices.filter((office) => may.includes(office));
   return (
     <div id={anchorOf(index)} className={styles.target}>
       <MarginNote
@@ -46,16 +66,31 @@ function NoteText({ note, index, named }: { note: Note; index: number; named: bo
         <span className={styles.wayOut}>
           {words.wayOut} {note.wayOut}
         </span>
+        {note.setAside && (
+          <span style={{ display: "block" }}>
+            {setAsideWords.standsAgainst(note.setAside.by, decisionWords.offices[note.setAside.office])}{" "}
+            {formatDate(note.setAside.on)}: {note.setAside.grounds}
+            {note.setAside.evidence !== "" && ` (${note.setAside.evidence})`}
+          </span>
+        )}
+        {own.length > 0 && (
+          <SetAsideForm
+            action={setAside.bind(null, loanId, note.rule, note.code, note.specimenIds)}
+            offices={own}
+            rule={note.rule}
+            needsEvidence={ruleEntry(note.rule).needsEvidence}
+          />
+        )}
       </MarginNote>
     </div>
   );
 }
 
-function Notes({ notes, named, spread }: { notes: readonly Note[]; named: boolean; spread: boolean }) {
+function Notes({ notes, reading, spread }: { notes: readonly Note[]; reading: Reading; spread: boolean }) {
   const bars = notes.filter((note) => note.outcome === "bar").length;
   const shown = Math.max(bars, Math.min(notes.length, mostNotes));
   const draw = (note: Note, index: number) => (
-    <NoteText key={note.key} note={note} index={index} named={named} />
+    <NoteText key={note.key} note={note} index={index} reading={reading} />
   );
   const laid = spread ? styles.spread : undefined;
   return (
@@ -130,11 +165,13 @@ function KeptRun({ run, lines }: { run: NonNullable<LoanSheet["latestRun"]>; lin
 }
 
 export function SuitabilitySection({
+  viewer,
   loan,
   sheets,
   about,
 }: {
-  loan: Pick<LoanSheet, "lines" | "findings" | "matrix" | "sight" | "latestRun">;
+  viewer: Viewer;
+  loan: Pick<LoanSheet, "id" | "state" | "lines" | "findings" | "matrix" | "sight" | "latestRun">;
   /** Which of the specimens are sheets of a series. */
   sheets: ReadonlySet<string>;
   /** What stands above the matrix. */
@@ -145,6 +182,9 @@ export function SuitabilitySection({
   const notes = notesOf(loan.findings, lines);
   const rows = matrixRows(lines, loan.matrix, (id) => sheets.has(id));
   const spread = notes.length > mostBeside;
+  const isOpen = statesBeforeRelease.includes(loan.state);
+  const offices = isOpen && mayDo(viewer, "setAsideBar") ? officesOf(viewer) : [];
+  const reading = { named: lines.length > 1, loanId: loan.id, offices };
   if (rows.length === 0)
     return (
       <Section id="suitability" title={words.sections.suitability}>
@@ -157,7 +197,7 @@ export function SuitabilitySection({
       title={words.sections.suitability}
       margin={
         <>
-          {!spread && <Notes notes={notes} named={lines.length > 1} spread={false} />}
+          {!spread && <Notes notes={notes} reading={reading} spread={false} />}
           {notes.length === 0 && <MarginNote outcome="clear" title={words.allClear} />}
           {!loan.sight.reasons && notes.length > 0 && <MarginNote title={words.outcomesOnly} />}
           <MarginNote title={words.notLawful} />
@@ -166,7 +206,10 @@ export function SuitabilitySection({
     >
       {about && <p>{about}</p>}
       <Matrix rows={rows} notes={notes} />
-      {spread && <Notes notes={notes} named={lines.length > 1} spread />}
+      {spread && <Notes notes={notes} reading={reading} spread />}
+      {loan.latestRun && isOpen && (
+        <SuitabilityChanges run={loan.latestRun} findings={loan.findings} lines={lines} />
+      )}
       {loan.latestRun && <KeptRun run={loan.latestRun} lines={lines} />}
     </Section>
   );

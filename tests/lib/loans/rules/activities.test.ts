@@ -1,7 +1,8 @@
 /** G14: what takes from a specimen or copies its form, by the donors' word and the centre's permission. */
 import { describe, expect, test } from "vitest";
+import { allowedActivities } from "#lib/loans/rules/activities.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
-import { allowedActivities, judgeConsent } from "#lib/loans/rules/general.ts";
+import { judgeConsent } from "#lib/loans/rules/general.ts";
 import { plannedActivities } from "#lib/loans/schema.ts";
 import { judgeSuitability, officesNeeded } from "#lib/loans/suitability.ts";
 import type { ConsentFacts, PermitInput } from "#lib/provenance/schema.ts";

@@ -39,14 +39,51 @@ test("costs of two currencies have no sum in one", () => {
   });
 });
 
+const days = { startsOn: "2027-03-01", endsOn: "2027-07-01" };
+
 test("a certificate counts before what the borrower states", () => {
   const stated = { minor: 900, currency: "EUR" };
-  expect(coverInSight({ covers: [certificate(100), certificate(300)], statedCover: stated })).toEqual({
+  expect(coverInSight({ covers: [certificate(300)], statedCover: stated, ...days })).toEqual({
     amount: { minor: 300, currency: "EUR" },
     isCertified: true,
   });
-  expect(coverInSight({ covers: [], statedCover: stated })).toEqual({ amount: stated, isCertified: false });
-  expect(coverInSight({ covers: [], statedCover: null })).toBeNull();
+  expect(coverInSight({ covers: [], statedCover: stated, ...days })).toEqual({
+    amount: stated,
+    isCertified: false,
+  });
+  expect(coverInSight({ covers: [], statedCover: null, ...days })).toBeNull();
+});
+
+test.each([
+  ["two that run together add up", [certificate(100), certificate(300)], 400],
+  [
+    "one after the other, the lower one counts",
+    [
+      { ...certificate(300), endsAt: "2027-05-01T00:00:00Z" },
+      { ...certificate(200), startsAt: "2027-05-01T00:00:00Z" },
+    ],
+    200,
+  ],
+  [
+    "where a second joins late, what there is before it counts",
+    [certificate(300), { ...certificate(500), startsAt: "2027-05-01T00:00:00Z" }],
+    300,
+  ],
+  [
+    "one that ended before the loan adds nothing",
+    [certificate(300), { ...certificate(500), endsAt: "2027-02-01T00:00:00Z" }],
+    300,
+  ],
+  [
+    "one of another currency adds nothing",
+    [certificate(300), { ...certificate(500), amount: { minor: 9_000, currency: "NOK" } }],
+    300,
+  ],
+])("of several certificates %s", (_what, covers, minor) => {
+  expect(coverInSight({ covers, statedCover: null, ...days }, "EUR")).toEqual({
+    amount: { minor, currency: "EUR" },
+    isCertified: true,
+  });
 });
 
 const euros = (minor: number, isCertified = false) => ({ amount: { minor, currency: "EUR" }, isCertified });

@@ -1,27 +1,22 @@
 import { expect, test } from "vitest";
 import { judgeFrance } from "#lib/loans/rules/france.ts";
-import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
+import { animal, answerOf, caseOf, forMoney, type RuleRow, requestOf } from "#tests/support/rule-rows.ts";
 
-const inFrance = { venue: aVenueFact({ countryCode: "FR" }) };
+const rows: RuleRow[] = [
+  ["a paid exhibition", "FR1", { request: forMoney }, "bar", "law.france-commercial"],
+  ["a promotional one", "FR1", { request: { displayStyle: "promotional" } }, "bar"],
+  ["teaching without charge", "FR1", {}, "clear"],
+  ["teaching without charge", "FR2", {}, "attend", "law.france-proof"],
+  ["a paid exhibition", "FR2", { request: forMoney }, "absent"],
+];
 
-test("a paid exhibition of human specimens in France is a bar", () => {
-  const request = aRequestFact({
-    ...inFrance,
-    purpose: "exhibition",
-    audience: "general public",
-    paidAdmission: true,
-  });
-  expect(judgeFrance(aSpecimenCase(), request)).toMatchObject([{ rule: "FR1", outcome: "bar" }]);
-});
-
-test("teaching without charge in France is attend: proof of origin and consent is asked for", () => {
-  expect(judgeFrance(aSpecimenCase(), aRequestFact(inFrance))).toMatchObject([
-    { rule: "FR2", outcome: "attend", wayOut: "way.evidence-bundle" },
-  ]);
+test.each(rows)("%s, %s", (_what, rule, said, answer, fact) => {
+  const found = answerOf(judgeFrance(caseOf(said), requestOf(said, "FR")), rule);
+  expect(found.answer).toBe(answer);
+  if (fact !== undefined) expect(found.facts).toContain(fact);
 });
 
 test("elsewhere, and for animals, the French rules say nothing", () => {
-  expect(judgeFrance(aSpecimenCase(), aRequestFact())).toEqual([]);
-  const animal = aSpecimenCase({ specimen: { human: false, scientificName: "Equus caballus" } });
-  expect(judgeFrance(animal, aRequestFact(inFrance))).toEqual([]);
+  expect(judgeFrance(caseOf({}), requestOf({}, "NO"))).toEqual([]);
+  expect(judgeFrance(caseOf({ specimen: animal }), requestOf({}, "FR"))).toEqual([]);
 });

@@ -1,7 +1,8 @@
 /** What holds of the general rules whatever the donors said and the borrower asks. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { allowedPictures, judgeConsent, scopesAsked } from "#lib/loans/rules/general.ts";
+import { allowedPictures } from "#lib/loans/rules/activities.ts";
+import { judgeConsent, scopesAsked } from "#lib/loans/rules/general.ts";
 import type { Finding } from "#lib/loans/schema.ts";
 import {
   audiences,

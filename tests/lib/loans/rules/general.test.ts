@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { judgeConsent } from "#lib/loans/rules/general.ts";
 import type { Finding } from "#lib/loans/schema.ts";
 import type { ConsentFacts } from "#lib/provenance/schema.ts";
+import { nothingKnownInLaw } from "#lib/specimens/schema.ts";
 import { strictestOutcome } from "#lib/workings/outcome.ts";
 import { paidShow, publicShow, rows } from "#tests/lib/loans/rules/general-rows.ts";
 import { aConsentFact, allScopes } from "#tests/support/consents.ts";
@@ -55,6 +56,58 @@ test("a specimen whose age nobody knows is taken as recent", () => {
   expect(of(judgeConsent(undated, aRequestFact()), "G15")).toMatchObject([
     { outcome: "attend", fact: "consent.age-of-specimen-not-known" },
   ]);
+});
+
+test.each([
+  ["its acquisition", {}, "2014-02-01"],
+  ["what it was held since", { legal: { ...nothingKnownInLaw, heldSince: "1988-01-01" } }, "1988-01-01"],
+  [
+    "the time of its making",
+    { acquiredOn: null, preparedOn: null, legal: { ...nothingKnownInLaw, madePeriod: "1850 to 1899" } },
+    "1850 to 1899",
+  ],
+] as const)("a specimen's age is known as far back as %s", (_what, specimen, since) => {
+  expect(of(judgeConsent(aSpecimenCase({ specimen }), aRequestFact()), "G15")).toMatchObject([
+    { outcome: "clear", parameters: { since } },
+  ]);
+});
+
+test("a specimen that somebody claims stays, whatever its donor allowed", () => {
+  const title = {
+    status: "disputed",
+    ownerName: "",
+    leaveToLend: true,
+    leaveReference: "W 1",
+    recordedOn: "2026-01-01",
+  } as const;
+  const claimed = aSpecimenCase({ provenance: { ...aSpecimenCase().provenance, title } });
+  const findings = judgeConsent(claimed, aRequestFact());
+  expect(outcomeOf(findings, "G3")).toBe("bar");
+  expect(of(findings, "G3").map(({ fact }) => fact)).toContain("consent.claim-pending");
+});
+
+describe("a composite", () => {
+  test.each([
+    ["clear where every donor allows it", {}, "clear"],
+    ["attend where one form is to be reviewed", { reviewDueOn: "2027-05-01" }, "attend"],
+    [
+      "a bar where one donor refused",
+      { answers: allScopes("granted", { "professional teaching": "refused" }) },
+      "bar",
+    ],
+  ] as const)("is %s", (_what, second, outcome) => {
+    const findings = judgeConsent(caseWith(aConsentFact(), aConsentFact(second)), aRequestFact());
+    expect(of(findings, "G13")).toMatchObject([
+      { outcome, fact: "consent.composite", parameters: { donors: 2 } },
+    ]);
+  });
+  test("counts a donor without a record, and one donor makes none", () => {
+    const half = aSpecimenCase({
+      provenance: { consents: [aConsentFact()], donorsWithoutConsent: 1, permits: [], title: null },
+    });
+    expect(outcomeOf(judgeConsent(half, aRequestFact()), "G13")).toBe("bar");
+    expect(of(judgeConsent(caseWith(aConsentFact()), aRequestFact()), "G13")).toEqual([]);
+  });
 });
 
 test("an animal specimen asks no donor", () => {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import { judgeUse } from "#lib/loans/rules/use.ts";
-import { aRequestFact, aSpecimenCase, aVenueFact, theBorrower } from "#tests/support/loan-cases.ts";
+import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
 
 const handling: Partial<RequestFacts> = { teachingUse: "handling" };
 const jar = aSpecimenCase({ specimen: { preparation: "fluid-preserved", fluidName: "ethanol" } });
@@ -80,7 +80,7 @@ const rows: [string, SpecimenCase, Partial<RequestFacts>, string, string, string
   [
     "a borrower on hold is a bar",
     aSpecimenCase(),
-    { borrower: { id: theBorrower, standing: "on hold", verified: true } },
+    { borrower: { ...aRequestFact().borrower, standing: "on hold" } },
     "U4",
     "bar",
     "use.borrower-on-hold",
@@ -88,12 +88,53 @@ const rows: [string, SpecimenCase, Partial<RequestFacts>, string, string, string
   [
     "a borrower nobody has verified is attend",
     aSpecimenCase(),
-    { borrower: { id: theBorrower, standing: "good", verified: false } },
+    { borrower: { ...aRequestFact().borrower, verified: false } },
     "U4",
     "attend",
     "use.borrower-not-verified",
   ],
   ["the borrower's own venue is clear", aSpecimenCase(), {}, "G11", "clear", "use.own-venue"],
+  [
+    "a specimen that is due home from elsewhere before the days is clear",
+    aSpecimenCase({ elsewhere: { loanNumber: "L 1", missing: false, dueOn: "2027-02-15" } }),
+    {},
+    "G11",
+    "clear",
+    "use.own-venue",
+  ],
+  [
+    "one that would go straight on to the next venue is a bar",
+    aSpecimenCase({ elsewhere: { loanNumber: "L 1", missing: false, dueOn: "2027-02-16" } }),
+    {},
+    "G11",
+    "bar",
+    "use.next-venue",
+  ],
+  ["a borrower without an earlier loan is clear", aSpecimenCase(), {}, "U5", "clear", "use.no-earlier-loan"],
+  [
+    "a borrower that brought everything home well is clear",
+    aSpecimenCase(),
+    { borrower: { ...aRequestFact().borrower, record: { loans: 3, late: 0, damaged: 0 } } },
+    "U5",
+    "clear",
+    "use.good-record",
+  ],
+  [
+    "a borrower that was late once is attend",
+    aSpecimenCase(),
+    { borrower: { ...aRequestFact().borrower, record: { loans: 3, late: 1, damaged: 0 } } },
+    "U5",
+    "attend",
+    "use.record-with-marks",
+  ],
+  [
+    "a borrower from whom one came home damaged is attend",
+    aSpecimenCase(),
+    { borrower: { ...aRequestFact().borrower, record: { loans: 3, late: 0, damaged: 1 } } },
+    "U5",
+    "attend",
+    "use.record-with-marks",
+  ],
   [
     "somebody else's venue is lending on, a bar",
     aSpecimenCase(),

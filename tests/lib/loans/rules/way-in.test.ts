@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { judgeWayIn, rememberingPlanMaker } from "#lib/loans/rules/way-in.ts";
+import { judgeFloor, judgeWayIn, rememberingPlanMaker } from "#lib/loans/rules/way-in.ts";
 import type { Passage } from "#lib/people/schema.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
 
@@ -23,6 +23,7 @@ test("an organ's crate passes a wide door", () => {
   expect(findings.map(({ rule, outcome }) => [rule, outcome])).toEqual([
     ["W1", "clear"],
     ["W2", "clear"],
+    ["W3", "clear"],
   ]);
 });
 
@@ -119,4 +120,20 @@ test("alike sheets are planned once", () => {
   expect(second.map(({ fact, parameters }) => [fact, parameters])).toEqual(
     first.map(({ fact, parameters }) => [fact, parameters]),
   );
+});
+
+// A base of 1 m × 0.5 m: 100 kg press with 200 kg/m², four fifths of 250.
+const aCrate = (grossMassKg: number) => ({
+  outer: { lengthMm: 1_000, widthMm: 500, heightMm: 600 },
+  grossMassKg,
+});
+
+test.each([
+  ["is light, whatever nobody knows of the floor", 100, null, "clear", "way-in.floor-light"],
+  ["is heavy, on a floor that nobody knows", 101, null, "attend", "way-in.floor-not-known"],
+  ["presses with four fifths of what the floor bears", 100, 250, "clear", "way-in.floor-bears"],
+  ["presses with more than that", 101, 250, "attend", "way-in.floor-near"],
+  ["presses with more than the floor bears", 126, 250, "bar", "way-in.floor-too-weak"],
+] as const)("a crate that %s", (_what, mass, floor, outcome, fact) => {
+  expect(judgeFloor(aCrate(mass), floor)).toMatchObject({ outcome, fact });
 });
