@@ -28,6 +28,32 @@ export const CurrencyCode = z
   .refine((code) => current.has(code), "currency.unknown");
 export type CurrencyCode = z.infer<typeof CurrencyCode>;
 
+/**
+ * Decimals of the currencies that have not two of them.
+ * @source ISO 4217, list one, column "minor unit", as the data that browsers are built with repeat it
+ */
+const otherDigits = new Map<string, number>([
+  ..."BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF"
+    .split(" ")
+    .map((code) => [code, 0] as const),
+  ..."BHD IQD JOD KWD LYD OMR TND".split(" ").map((code) => [code, 3] as const),
+]);
+
+/** How many decimals the minor unit of a currency stands for: 2 for EUR, 0 for JPY, 3 for BHD. */
+export function minorDigits(currency: string): number {
+  return otherDigits.get(currency) ?? 2;
+}
+
+/** Whole minor units as a plain decimal text: 123450 EUR is "1234.50", 5 BHD "0.005". */
+export function majorText(minor: number, currency: string): string {
+  if (!Number.isSafeInteger(minor)) throw new RangeError("An amount is whole minor units.");
+  const places = minorDigits(currency);
+  const digits = String(Math.abs(minor)).padStart(places + 1, "0");
+  const sign = minor < 0 ? "-" : "";
+  if (places === 0) return `${sign}${digits}`;
+  return `${sign}${digits.slice(0, -places)}.${digits.slice(-places)}`;
+}
+
 /** A sum of more than nothing, in whole minor units. @param most the largest that is believed */
 export function minorUnits(most: number) {
   return z

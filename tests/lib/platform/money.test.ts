@@ -1,6 +1,6 @@
 /** Money: a currency that is one, and whole minor units of more than nothing. */
 import { expect, test } from "vitest";
-import { CurrencyCode, minorUnits } from "#lib/platform/money.ts";
+import { CurrencyCode, majorText, minorDigits, minorUnits } from "#lib/platform/money.ts";
 
 const said = (schema: { safeParse: (value: unknown) => { error?: { issues: { message: string }[] } } }) => {
   return (value: unknown) => schema.safeParse(value).error?.issues.map(({ message }) => message) ?? [];
@@ -42,4 +42,23 @@ test.each([
 
 test("an amount beyond counting is too large, however it is looked at", () => {
   expect(new Set(ofAmount(1e300))).toEqual(new Set(["amount.too-large"]));
+});
+
+test.each([
+  ["EUR", 2, 123_450, "1234.50"],
+  ["EUR", 2, 5, "0.05"],
+  ["JPY", 0, 1_234, "1234"],
+  ["BHD", 3, 5, "0.005"],
+  ["KWD", 3, 1_234_567, "1234.567"],
+  // two decimals by the standard, none by the habit of many programs
+  ["AFN", 2, 100, "1.00"],
+  ["IQD", 3, 1_000, "1.000"],
+  ["EUR", 2, -7, "-0.07"],
+])("%s has %i decimals: %i is written %s", (currency, digits, minor, text) => {
+  expect(minorDigits(currency)).toBe(digits);
+  expect(majorText(minor, currency)).toBe(text);
+});
+
+test("half a minor unit is no amount", () => {
+  expect(() => majorText(1.5, "EUR")).toThrow(RangeError);
 });
