@@ -7,6 +7,7 @@
  * canonical text of what was read is the text.
  */
 import { z } from "zod";
+import { Amendment, FrozenClause, TermsAnnexes } from "#lib/loans/terms-annexes.ts";
 import { CountryCode } from "#lib/platform/countries.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { canonicalText } from "#lib/platform/hash.ts";
@@ -134,10 +135,8 @@ export const TermsStage = z.strictObject({
 });
 export type TermsStage = z.infer<typeof TermsStage>;
 
-/** `returnBy` is the first day that is no longer the loan. */
-export const AgreementTerms = z.strictObject({
-  format: z.literal("loan-agreement-2"),
-  language: z.literal("en"),
+/** What every form holds. `returnBy` is the first day that is no longer the loan. */
+const shared = {
   loan: z.strictObject({ number: text, title: text, version: count.min(1), drawnUpOn: DateText }),
   lender: Party,
   borrower: Party.extend({ contactName: text, contactEmail: text, contactPhone: text }),
@@ -179,9 +178,50 @@ export const AgreementTerms = z.strictObject({
   conditions: z.array(
     z.strictObject({ office: text, decidedOn: DateText, conditions: text, reference: text }),
   ),
+};
+
+/** The form before the library of clauses, in English alone. It is read and printed, and no longer drawn up. */
+export const EarlierTerms = z.strictObject({
+  format: z.literal("loan-agreement-2"),
+  language: z.literal("en"),
+  ...shared,
   clauses: z.array(z.strictObject({ id: text, number: count.min(1), heading: text, text })),
 });
+export type EarlierTerms = z.infer<typeof EarlierTerms>;
+
+export const CurrentTerms = z.strictObject({
+  format: z.literal("loan-agreement-3"),
+  /** The language that rules, and a second one where there is one. */
+  languages: z.array(text).min(1).max(2),
+  ...shared,
+  opensOn: DateText.nullable(),
+  clauses: z.array(FrozenClause),
+  annexes: TermsAnnexes,
+  /** Null for terms that amend nothing that anybody has signed. */
+  amends: Amendment.nullable(),
+});
+export type CurrentTerms = z.infer<typeof CurrentTerms>;
+
+export const AgreementTerms = z.discriminatedUnion("format", [EarlierTerms, CurrentTerms]);
 export type AgreementTerms = z.infer<typeof AgreementTerms>;
+
+/** The language that rules. */
+export function rulingLanguage(terms: AgreementTerms): string {
+  return terms.format === "loan-agreement-2" ? terms.language : (terms.languages[0] ?? "en");
+}
+
+/** The clauses as they were agreed in one language; in the one that rules where there is no other. */
+export function clausesAgreed(
+  terms: AgreementTerms,
+  language: string,
+): { id: string; number: number; heading: string; text: string }[] {
+  if (terms.format === "loan-agreement-2") return terms.clauses;
+  return terms.clauses.map(({ id, number, texts }) => {
+    const words = texts[language] ?? texts[rulingLanguage(terms)];
+    if (words === undefined) throw new RangeError(`clause ${id} has no text`);
+    return { id, number, ...words };
+  });
+}
 
 function parsedJson(frozen: string): unknown {
   try {
@@ -209,6 +249,11 @@ export function readTerms(frozen: string): AgreementTerms {
   return read.data;
 }
 
+/** The terms of a frozen version; null for one of a form that this program no longer reads. */
+export function findTerms(frozen: string): AgreementTerms | null {
+  return AgreementTerms.safeParse(parsedJson(frozen)).data ?? null;
+}
+
 /** Where accession numbers have stood in every form so far. */
 const AnySchedule = z.object({ schedule: z.array(z.object({ accessionNumber: z.string() })) });
 
@@ -224,12 +269,23 @@ export function scheduledNumbers(frozen: string): string[] {
   return read.data.schedule.map((row) => row.accessionNumber);
 }
 
-/** Whether a frozen version says the same as these terms but for its number and date. One of another form does not. */
-export function saysTheSame(frozen: string, terms: AgreementTerms): boolean {
-  const read = AgreementTerms.safeParse(parsedJson(frozen));
-  const { version, drawnUpOn } = terms.loan;
-  return (
-    read.success &&
-    canonicalText({ ...read.data, loan: { ...read.data.loan, version, drawnUpOn } }) === canonicalText(terms)
-  );
+/** Terms without their number, their date and what they amend. */
+function said(terms: CurrentTerms): string {
+  const { annexes, loan } = terms;
+  const applies = annexes.applies.filter((mark) => mark !== "M");
+  return canonicalText({
+    ...terms,
+    loan: { ...loan, version: 1, drawnUpOn: "" },
+    annexes: { ...annexes, applies },
+    amends: null,
+  });
+}
+
+/**
+ * Whether a frozen version says the same as these terms but for its number, its date
+ * and what it amends. One of another form does not.
+ */
+export function saysTheSame(frozen: string, terms: CurrentTerms): boolean {
+  const read = CurrentTerms.safeParse(parsedJson(frozen));
+  return read.success && said(read.data) === said(terms);
 }

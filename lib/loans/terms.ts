@@ -14,10 +14,13 @@ import {
 } from "#lib/environment/group-limits.ts";
 import type { CommonLimits } from "#lib/environment/schema.ts";
 import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
-import { type ClauseFacts, clausesFor } from "#lib/loans/clauses.ts";
+import { termsAnnexes } from "#lib/loans/annex-data.ts";
+import { frozenClauses, type OwnParameters } from "#lib/loans/clause-values.ts";
+import type { ClauseLanguageCode } from "#lib/loans/clauses/language.ts";
 import {
-  AgreementTerms,
+  type AgreementTerms,
   bandQuantities,
+  CurrentTerms,
   type LimitSource,
   type Party,
   type ScheduleLimits,
@@ -32,11 +35,9 @@ import {
   picturesAllowedForAll,
 } from "#lib/loans/restrictions.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
-import { isExport, isPublicShow } from "#lib/loans/rules/case.ts";
-import { type CostSum, sumOfCosts } from "#lib/loans/rules/cover.ts";
-import type { LoanInput } from "#lib/loans/schema.ts";
+import { sumOfCosts } from "#lib/loans/rules/cover.ts";
+import type { Amendment, TermsAnnexes } from "#lib/loans/terms-annexes.ts";
 import type { DateText } from "#lib/platform/dates.ts";
-import type { Money } from "#lib/specimens/schema.ts";
 import { sizeWithThickness } from "#lib/specimens/sheet-size.ts";
 
 export type TermsSubject = SpecimenCase & {
@@ -55,6 +56,16 @@ export type TermsFacts = {
   crates: readonly TermsCrate[];
   stages: readonly TermsStage[];
   conditions: AgreementTerms["conditions"];
+  opensOn: DateText | null;
+  /** That of the centre, where nothing of the loan says another. */
+  currency: string;
+  /** The language that rules, and a second one where there is one. */
+  languages: readonly ClauseLanguageCode[];
+  /** What was set for this loan. */
+  parameters: OwnParameters;
+  checks: TermsAnnexes["checks"];
+  costing: TermsAnnexes["costing"];
+  amends: Amendment | null;
 };
 
 /**
@@ -138,118 +149,23 @@ function scheduleRow(subject: TermsSubject, request: RequestFacts): ScheduleRow 
   };
 }
 
-/** Money for a sentence: 1234500 EUR cents as "12,345.00 EUR". */
-export function moneyWords({ minor, currency }: Money): string {
-  const digits =
-    new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;
-  const amount = new Intl.NumberFormat("en", {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
-  return `${amount.format(minor / 10 ** digits)} ${currency}`;
-}
-
-const dayFormat = new Intl.DateTimeFormat("en-GB", {
-  day: "numeric",
-  month: "long",
-  year: "numeric",
-  timeZone: "UTC",
-});
-
-/** A day for a sentence: "2027-03-01" as "1 March 2027". */
-export function dayWords(day: DateText): string {
-  return dayFormat.format(new Date(`${day}T00:00:00Z`));
-}
-
-const countryNames = new Intl.DisplayNames(["en"], { type: "region", fallback: "code" });
-
-const audienceWords: Record<LoanInput["audience"], string> = {
-  "enrolled students": "enrolled students",
-  professionals: "professionals",
-  "general public": "the general public",
-};
-
-const pictureWords: Record<LoanInput["pictures"][number], string> = {
-  internal: "for internal use",
-  "professional publication": "for professional publication",
-  online: "for publication online",
-  press: "for the press",
-};
-
-/** Of what was planned, what every specimen allows. */
-type Allowed = Pick<LoanInput, "pictures" | "activities">;
-
-function clauseFacts({ request, subjects }: TermsFacts, { activities }: Allowed): ClauseFacts {
-  const { purpose } = request;
-  const isTeaching = purpose === "teaching";
-  return {
-    hasHuman: subjects.some(({ specimen }) => specimen.human),
-    hasAnimal: subjects.some(({ specimen }) => !specimen.human),
-    hasJars: subjects.some(({ specimen }) => specimen.preparation === "fluid-preserved"),
-    isPublic: isPublicShow(request),
-    isExport: isExport(request),
-    isTeaching,
-    isShown: purpose === "exhibition" || isTeaching,
-    hasDisposition: subjects.some(({ provenance }) =>
-      provenance.consents.some((consent) => consent.dispositionDueOn !== null),
-    ),
-    allowsActivities: activities.length > 0,
-    allowsSampling: activities.includes("sampling"),
-  };
-}
-
-/** What the schedule comes to; a least sum where a cost is not known. */
-function costWords({ currency, minor, unknown }: CostSum): string {
-  if (currency === null) return "what its rows come to";
-  return `${unknown === 0 ? "" : "at least "}${moneyWords({ minor, currency })}`;
-}
-
-function clauseWords(facts: TermsFacts, { pictures, activities }: Allowed): Record<string, string> {
-  const { request, lender, borrower, subjects } = facts;
-  const { venue } = request;
-  return {
-    lender: lender.name,
-    borrower: borrower.name,
-    contact: `${borrower.contactName}, ${borrower.contactEmail}, ${borrower.contactPhone}`,
-    specimens: subjects.length === 1 ? "1 specimen" : `${subjects.length} specimens`,
-    purpose: request.purpose,
-    audience: audienceWords[request.audience],
-    admission: request.paidAdmission ? "with paid admission" : "without charge for admission",
-    style: request.displayStyle,
-    startsOn: dayWords(request.startsOn),
-    returnBy: dayWords(request.endsOn),
-    daysBefore: String(request.daysBefore),
-    daysAfter: String(request.daysAfter),
-    venue: venue.name,
-    venueAddress: venue.address,
-    coverNeeded: costWords(sumOfCosts(subjects)),
-    teachingUse:
-      request.teachingUse === "handling"
-        ? "Learners may handle what the schedule does not exclude, with gloves."
-        : "Learners look and do not touch.",
-    pictures: pictures.length === 0 ? "none" : pictures.map((picture) => pictureWords[picture]).join(", "),
-    activities: activities.join(", "),
-    lenderCountry: countryNames.of(lender.countryCode) ?? lender.countryCode,
-    lenderCity: lender.city,
-  };
-}
-
 /** @throws {RangeError} for a loan without a specimen */
-export function agreementTerms(facts: TermsFacts): AgreementTerms {
-  const { request, subjects } = facts;
+export function agreementTerms(facts: TermsFacts): CurrentTerms {
+  const { request, subjects, languages, costing } = facts;
   const { venue } = request;
   const sum = sumOfCosts(subjects);
   const group = groupLimits(
     subjects.map(({ specimen }) => ({ id: specimen.accessionNumber, limits: limitsOfSpecimen(specimen) })),
   );
-  const shared = toScheduleLimits(group.limits);
-  const allowed: Allowed = {
+  const limits = toScheduleLimits(group.limits);
+  const allowed = {
     pictures: picturesAllowedForAll(subjects, request),
     activities: activitiesAllowedForAll(subjects, request),
   };
-  return AgreementTerms.parse({
-    format: "loan-agreement-2",
-    language: "en",
+  const schedule = subjects.map((subject) => scheduleRow(subject, request));
+  return CurrentTerms.parse({
+    format: "loan-agreement-3",
+    languages: [...languages],
     loan: facts.loan,
     lender: facts.lender,
     borrower: facts.borrower,
@@ -267,12 +183,13 @@ export function agreementTerms(facts: TermsFacts): AgreementTerms {
       daysBefore: request.daysBefore,
       daysAfter: request.daysAfter,
     },
+    opensOn: facts.opensOn,
     venue: { name: venue.name, address: venue.address, countryCode: venue.countryCode },
-    schedule: subjects.map((subject) => scheduleRow(subject, request)),
+    schedule,
     groupLimits: {
-      limits: shared,
+      limits,
       conflicts: printedConflicts(group.conflicts),
-      sources: limitSources(group.figures, shared),
+      sources: limitSources(group.figures, limits),
     },
     cover: {
       needed: sum.currency === null ? null : { minor: sum.minor, currency: sum.currency },
@@ -282,6 +199,33 @@ export function agreementTerms(facts: TermsFacts): AgreementTerms {
     crates: [...facts.crates],
     stages: [...facts.stages],
     conditions: facts.conditions,
-    clauses: clausesFor(clauseFacts(facts, allowed), clauseWords(facts, allowed)),
-  } satisfies AgreementTerms);
+    clauses: frozenClauses({
+      request,
+      title: facts.loan.title,
+      lender: facts.lender,
+      borrower: facts.borrower,
+      subjects,
+      schedule,
+      limits,
+      certificates: facts.certificates,
+      stages: facts.stages,
+      opensOn: facts.opensOn,
+      currency: costing?.total.currency ?? sum.currency ?? facts.currency,
+      costing,
+      languages,
+      allowed,
+      parameters: facts.parameters,
+    }),
+    annexes: termsAnnexes({
+      venue,
+      limits,
+      subjects,
+      checks: facts.checks,
+      costing,
+      languages,
+      hasCertificates: facts.certificates.length > 0,
+      isAmendment: facts.amends !== null,
+    }),
+    amends: facts.amends,
+  } satisfies CurrentTerms);
 }

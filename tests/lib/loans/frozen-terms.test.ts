@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { AgreementTerms, readTerms, saysTheSame, scheduledNumbers } from "#lib/loans/frozen-terms.ts";
+import {
+  AgreementTerms,
+  clausesAgreed,
+  findTerms,
+  readTerms,
+  rulingLanguage,
+  saysTheSame,
+  scheduledNumbers,
+} from "#lib/loans/frozen-terms.ts";
 import {
   audiences,
   displayStyles,
@@ -92,17 +100,17 @@ describe("a text that is not wholly of this form is not read", () => {
   const [row] = terms.schedule;
   test.each<[string, string, string]>([
     ["an earlier form", canonicalText({ ...terms, format: "loan-agreement-1" }), "loan-agreement-1"],
-    ["something missing", canonicalText(without), "loan-agreement-2"],
-    ["something left over", canonicalText({ ...terms, aside: "" }), "loan-agreement-2"],
+    ["something missing", canonicalText(without), "loan-agreement-3"],
+    ["something left over", canonicalText({ ...terms, aside: "" }), "loan-agreement-3"],
     [
       "something left over further in",
       canonicalText({ ...terms, purpose: { ...purpose, aside: "" } }),
-      "loan-agreement-2",
+      "loan-agreement-3",
     ],
     [
       "a sentence for a code",
       canonicalText({ ...terms, schedule: [{ ...row, restrictions: ["Not handled by learners."] }] }),
-      "loan-agreement-2",
+      "loan-agreement-3",
     ],
     [
       "a restriction that nobody knows",
@@ -110,7 +118,7 @@ describe("a text that is not wholly of this form is not read", () => {
         ...terms,
         schedule: [{ ...row, restrictions: [{ code: "restriction.other", parameters: {} }] }],
       }),
-      "loan-agreement-2",
+      "loan-agreement-3",
     ],
     ["no terms at all", "[1]", "unknown"],
     ["no data at all", "an agreement", "unknown"],
@@ -122,6 +130,55 @@ describe("a text that is not wholly of this form is not read", () => {
         parameters: { format },
       }),
     );
+  });
+});
+
+describe("terms of the form before the library", () => {
+  const {
+    languages: _languages,
+    opensOn: _opens,
+    annexes: _annexes,
+    amends: _amends,
+    clauses: _clauses,
+    ...common
+  } = terms;
+  const clauses = [{ id: "parties", number: 1, heading: "Parties", text: "The lender is Centre." }];
+  const earlier = { ...common, format: "loan-agreement-2", language: "en", clauses };
+
+  test("are read as they were signed, and their clauses stand as they stood", () => {
+    const read = readTerms(canonicalText(earlier));
+    expect(read).toEqual(earlier);
+    expect(rulingLanguage(read)).toBe("en");
+    expect(clausesAgreed(read, "de")).toEqual(clauses);
+    expect(canonicalText(read)).toBe(canonicalText(earlier));
+  });
+
+  test("say nothing of what the library's form says, and are not read with something left over", () => {
+    expect(saysTheSame(canonicalText(earlier), terms)).toBe(false);
+    expect(findTerms(canonicalText({ ...earlier, amends: null }))).toBeNull();
+  });
+});
+
+describe("the clauses as they were agreed", () => {
+  const both = agreementTerms(termsFacts({ languages: ["de", "fr"] }));
+
+  test("stand in each language of the agreement and in no other", () => {
+    expect(rulingLanguage(both)).toBe("de");
+    for (const { texts } of both.clauses) expect(Object.keys(texts).sort()).toEqual(["de", "fr"]);
+    const [german] = clausesAgreed(both, "de");
+    const [french] = clausesAgreed(both, "fr");
+    expect([german?.heading, french?.heading]).toEqual([
+      "Parteien und Unterzeichnende",
+      "Parties et signataires",
+    ]);
+    expect(clausesAgreed(both, "en")[0]).toEqual(german);
+  });
+
+  test("are those that were frozen, whatever the library says later", () => {
+    const [first, ...others] = both.clauses;
+    const reworded = { ...first, texts: { de: { heading: "Alt", text: "So war es." } } };
+    const read = readTerms(canonicalText({ ...both, clauses: [reworded, ...others] }));
+    expect(clausesAgreed(read, "de")[0]).toMatchObject({ heading: "Alt", text: "So war es." });
   });
 });
 
@@ -153,6 +210,25 @@ describe("two versions say the same", () => {
     );
     expect(saysTheSame(frozen, terms)).toBe(true);
     expect(saysTheSame(frozen, again)).toBe(true);
+  });
+
+  test("but for what they amend", () => {
+    const hash = "a".repeat(64);
+    const amends = {
+      number: 1,
+      version: 1,
+      sha256: hash,
+      differences: [],
+      earlier: [{ version: 1, sha256: hash }],
+    };
+    const amended = agreementTerms(termsFacts({ amends }));
+    expect(amended.annexes.applies).toContain("M");
+    expect(saysTheSame(frozen, amended)).toBe(true);
+  });
+
+  test("not in another language or with another notice of recall", () => {
+    for (const facts of [{ languages: ["de"] as const }, { parameters: { recallDays: 45 } }])
+      expect(saysTheSame(frozen, agreementTerms(termsFacts(facts)))).toBe(false);
   });
 
   test("not with another specimen, day or venue, or in another form", () => {

@@ -34,5 +34,12 @@ export const termsFacts = (said: Partial<TermsFacts> = {}): TermsFacts => ({
   crates: [],
   stages: [],
   conditions: [],
+  opensOn: null,
+  currency: "EUR",
+  languages: ["en"],
+  parameters: {},
+  checks: [],
+  costing: null,
+  amends: null,
   ...said,
 });

@@ -1,0 +1,199 @@
+/**
+ * The terms of a loan as they would be drawn up now, and what there is to choose. For
+ * the registrar before a version is frozen, and for the command that freezes it.
+ */
+
+import { amendmentOf, type Kept, type KeptVersion, keptOf } from "#lib/loans/amendment.ts";
+import { type CurrentTerms, findTerms, type TermsCrate } from "#lib/loans/frozen-terms.ts";
+import { isLive, loanState } from "#lib/loans/loan-state.ts";
+import { type CaseSubject, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
+import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
+import { currentDecisions } from "#lib/loans/stored-request.ts";
+import { agreementTerms, type TermsFacts } from "#lib/loans/terms.ts";
+import type { TermsAnnexes } from "#lib/loans/terms-annexes.ts";
+import { mayDo } from "#lib/people/permission.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
+import { today } from "#lib/platform/clock.ts";
+import { type Database, database, type Transaction } from "#lib/platform/database.ts";
+import { type DateText, toDateText } from "#lib/platform/dates.ts";
+import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
+import type { Id } from "#lib/platform/identity.ts";
+import { type CrateSheet, cratesOf, stagesOf } from "#lib/shipments/queries.ts";
+import { CratePlan } from "#lib/transport/crate-plan.ts";
+
+type Reader = Database | Transaction;
+
+function toTermsCrate(crate: CrateSheet): TermsCrate {
+  const { plan } = crate.plan as { plan: unknown };
+  const { handling, orientation } = CratePlan.pick({ handling: true, orientation: true }).parse(plan);
+  return {
+    code: crate.code,
+    kind: crate.kind,
+    outerLengthMm: crate.outerLengthMm,
+    outerWidthMm: crate.outerWidthMm,
+    outerHeightMm: crate.outerHeightMm,
+    grossMassKg: Math.round(crate.grossMassKg * 10) / 10,
+    handling: handling.mode,
+    orientation,
+    contents: crate.contents.map((content) => content.accessionNumber),
+  };
+}
+
+/** The last check of each specimen, by reference and by the hash of what it says. */
+function checksOf(subjects: readonly CaseSubject[]): TermsAnnexes["checks"] {
+  return subjects.flatMap(({ specimen, latestSheet }) =>
+    latestSheet === null
+      ? []
+      : [
+          {
+            accessionNumber: specimen.accessionNumber,
+            occasion: latestSheet.occasion,
+            checkedOn: latestSheet.checkedOn,
+            grade: latestSheet.grade,
+            checkId: latestSheet.id,
+            sha256: sha256Hex(canonicalText(latestSheet)),
+          },
+        ],
+  );
+}
+
+/** The accepted quotation, where there is one. */
+async function acceptedCosting(reader: Reader, loanId: Id): Promise<TermsAnnexes["costing"]> {
+  const row = await reader.costing.findFirst({
+    where: { loanId, kind: "quotation", answer: { outcome: "accepted" } },
+    orderBy: { version: "desc" },
+  });
+  if (row === null) return null;
+  return {
+    kind: row.kind,
+    version: row.version,
+    sha256: row.sha256,
+    total: { minor: Number(row.totalMinor), currency: row.currency },
+    drawnUpOn: toDateText(row.drawnUpAt),
+  };
+}
+
+/** All versions of a loan's agreement, the oldest first. */
+export async function keptVersions(reader: Reader, loanId: Id): Promise<KeptVersion[]> {
+  const rows = await reader.agreement.findMany({
+    where: { loanId },
+    orderBy: { version: "asc" },
+    include: { _count: { select: { signatures: true } } },
+  });
+  return rows.map(({ version, sha256, terms, _count }) => ({
+    version,
+    sha256,
+    terms,
+    signatures: _count.signatures,
+  }));
+}
+
+async function termsFactsOf(
+  reader: Reader,
+  loanCase: LoanCase,
+  { languages, parameters }: Kept,
+  loan: { version: number; drawnUpOn: DateText },
+): Promise<TermsFacts> {
+  const { row, centre, request, subjects } = loanCase;
+  const { borrower } = row;
+  const crates = await cratesOf(reader, row.id);
+  const stages = await stagesOf(reader, row.id);
+  const { name, address, city, countryCode, email, phone } = borrower;
+  return {
+    request,
+    loan: { number: row.number, title: row.title, ...loan },
+    lender: {
+      name: centre.name,
+      address: centre.address,
+      city: centre.city,
+      countryCode: centre.countryCode,
+      email: centre.email,
+      phone: centre.phone,
+    },
+    borrower: {
+      name,
+      address,
+      city,
+      countryCode,
+      email,
+      phone,
+      contactName: row.contactName,
+      contactEmail: row.contactEmail,
+      contactPhone: row.contactPhone,
+    },
+    subjects,
+    certificates: row.covers.map((cover) => ({
+      insurer: cover.insurer,
+      policyNumber: cover.policyNumber,
+      amount: { minor: Number(cover.amountMinor), currency: cover.currency },
+      startsAt: cover.startsAt.toISOString(),
+      endsAt: cover.endsAt.toISOString(),
+      coversTransit: cover.coversTransit,
+      territories: cover.territories,
+    })),
+    crates: crates.filter((crate) => crate.contents.length > 0).map(toTermsCrate),
+    stages: stages.map(({ direction, carrier, through, departsOn, arrivesOn }) => ({
+      direction,
+      carrier,
+      through,
+      departsOn,
+      arrivesOn,
+    })),
+    conditions: currentDecisions(row.decisions, row.submittedAt)
+      .filter((decision) => decision.outcome === "accept" && decision.conditions !== "")
+      .map(({ office, decidedAt, conditions, reference }) => ({
+        office,
+        decidedOn: toDateText(decidedAt),
+        conditions,
+        reference,
+      })),
+    opensOn: row.opensOn === null ? null : toDateText(row.opensOn),
+    currency: centre.currency,
+    languages,
+    parameters,
+    checks: checksOf(subjects),
+    costing: await acceptedCosting(reader, row.id),
+    amends: null,
+  };
+}
+
+/**
+ * The next version as it would be frozen now.
+ * @param said what is chosen for it; what is left out stays as in the newest version
+ */
+export async function termsNow(
+  reader: Reader,
+  loanCase: LoanCase,
+  said: { languages: Kept["languages"] | null; parameters: Kept["parameters"] | null; today: DateText },
+): Promise<{ terms: CurrentTerms; newest: KeptVersion | null }> {
+  const versions = await keptVersions(reader, loanCase.row.id);
+  const newest = versions.at(-1) ?? null;
+  const kept = keptOf(newest === null ? null : findTerms(newest.terms));
+  const chosen: Kept = {
+    languages: said.languages ?? kept.languages,
+    parameters: said.parameters ?? kept.parameters,
+  };
+  const loan = { version: (newest?.version ?? 0) + 1, drawnUpOn: said.today };
+  const facts = await termsFactsOf(reader, loanCase, chosen, loan);
+  const amends = amendmentOf(versions, agreementTerms(facts));
+  return { terms: agreementTerms({ ...facts, amends }), newest };
+}
+
+const beforeRelease: readonly string[] = ["accepted", "agreed", "preparing"];
+
+/** The next version before it is frozen; null where nothing can be drawn up, and for who may not. */
+export async function findTermsNow(viewer: Viewer, loanId: Id): Promise<CurrentTerms | null> {
+  await requireLoanFile(viewer, loanId);
+  if (!mayDo(viewer, "drawUpAgreement")) return null;
+  const reader = database();
+  const loanCase = await loanCaseOf(reader, loanId, today());
+  const state = loanState({
+    lines: loanCase.lines.map((line) => line.state),
+    signedByBoth: false,
+    hasCrates: false,
+    isEnded: loanCase.row.closedAt !== null,
+  });
+  if (!beforeRelease.includes(state) || !loanCase.lines.some((line) => isLive(line.state))) return null;
+  const { terms } = await termsNow(reader, loanCase, { languages: null, parameters: null, today: today() });
+  return terms;
+}
