@@ -46,6 +46,7 @@ export function BorrowerDesk({
           <FormActions>
             <button type="submit">{words.find}</button>
             <Link href="/specimens">{words.browse}</Link>
+            <Link href="/borrow">{words.set}</Link>
           </FormActions>
         </form>
       </search>

@@ -9,7 +9,14 @@ import { formatDate, formatMoment } from "#app/_words/format.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import type { DueItem } from "#lib/desk/due.ts";
 
-const addresses = { loan: "/loans", specimen: "/specimens", donor: "/donors" } as const;
+const addresses = {
+  loan: "/loans",
+  specimen: "/specimens",
+  donor: "/donors",
+  letter: "/letters",
+  venue: "/venues",
+  institution: "/institutions",
+} as const;
 
 function sentenceOf(item: DueItem): string {
   const { date, moment, ...plain } = item.parameters;

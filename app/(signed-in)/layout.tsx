@@ -11,8 +11,9 @@ import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 function placesOf(viewer: Viewer): Place[] {
   if (isBorrower(viewer)) {
     return [
-      { href: "/", label: placeWords.due },
+      { href: "/", label: placeWords.expected },
       { href: "/specimens", label: placeWords.find },
+      { href: "/borrow", label: placeWords.borrow },
       { href: "/slip", label: placeWords.slip },
       { href: "/loans", label: placeWords.yourLoans },
       ...(viewer.roles.includes("borrower registrar")
@@ -30,6 +31,7 @@ function placesOf(viewer: Viewer): Place[] {
     ...(maySee(viewer, "allLoans") ? [{ href: "/loans", label: placeWords.loans }] : []),
     ...(maySee(viewer, "institutions") ? [{ href: "/institutions", label: placeWords.institutions }] : []),
     ...(maySee(viewer, "donorCode") ? [{ href: "/donors", label: placeWords.donors }] : []),
+    ...(maySee(viewer, "mandates") ? [{ href: "/mandates", label: placeWords.mandates }] : []),
     ...(maySee(viewer, "accounts") ? [{ href: "/accounts", label: placeWords.accounts }] : []),
     ...(maySee(viewer, "audit") ? [{ href: "/audit", label: placeWords.audit }] : []),
     { href: "/workings", label: placeWords.workings },
@@ -43,7 +45,11 @@ export default async function SignedInLayout({ children }: { children: ReactNode
   return (
     <Shell
       places={placesOf(viewer)}
-      foot={maySee(viewer, "institutions") ? [{ href: "/centre", label: placeWords.centre }] : []}
+      foot={[
+        { href: "/letters", label: placeWords.letters },
+        { href: "/calendar", label: placeWords.calendar },
+        ...(maySee(viewer, "institutions") ? [{ href: "/centre", label: placeWords.centre }] : []),
+      ]}
       who={`${viewer.name}, ${viewer.roles.join(", ")}`}
       signOut={
         <form action={signOut}>

@@ -2,7 +2,7 @@
 "use client";
 
 import Link from "next/link";
-import { FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
+import { CheckField, FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { CodesField } from "#app/_parts/record-fields.tsx";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
@@ -89,7 +89,25 @@ export function CentreForm({ start }: { start: CentreInput }) {
             {...register("currency")}
             error={errorOf("currency")}
           />
+          <TextField
+            label={words.reportMonths}
+            hint={words.reportMonthsHint}
+            inputMode="numeric"
+            {...register("facilityReportMonths", {
+              setValueAs: (typed: unknown) =>
+                typed === undefined || String(typed).trim() === "" ? undefined : Number(typed),
+            })}
+            error={errorOf("facilityReportMonths")}
+          />
         </FieldGrid>
+      </fieldset>
+      <fieldset>
+        <legend>{words.openness}</legend>
+        <CheckField
+          label={words.publicCatalogue}
+          hint={words.publicCatalogueHint}
+          {...register("publicCatalogue")}
+        />
       </fieldset>
       <FormAnswer state={state} />
       <FormActions>

@@ -9,9 +9,14 @@ import { MarginNote, Masthead, PlainPage, RecordPage, Section } from "#app/_part
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { centreWords as words } from "#app/_words/en/centre.ts";
+import { reminderWords } from "#app/_words/en/letters.ts";
+import { planWords } from "#app/_words/en/loan-time.ts";
+import { feeWords } from "#app/_words/en/money.ts";
 import { countryName } from "#app/_words/readable.ts";
 import { happenedTo } from "#lib/desk/queries/happened.ts";
 import { bufferDays, type TravelSize } from "#lib/loans/period.ts";
+import { planDaysKey } from "#lib/loans/queries/plan-days.ts";
+import { reportMonths } from "#lib/people/facility-report.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import { centreKeys, getCentre } from "#lib/people/queries.ts";
 
@@ -45,7 +50,7 @@ export default async function CentrePage() {
   const happened = maySee(viewer, "audit")
     ? await happenedTo(
         viewer,
-        Object.values(centreKeys).map((key) => ({ table: "setting", key })),
+        [...Object.values(centreKeys), planDaysKey].map((key) => ({ table: "setting", key })),
       )
     : null;
   return (
@@ -71,6 +76,7 @@ export default async function CentrePage() {
         { id: "who", label: words.who },
         { id: "numbers", label: words.numbers },
         { id: "rules", label: words.rules },
+        { id: "plan", label: planWords.settings },
         ...(happened ? [{ id: "happened", label: words.happened }] : []),
       ]}
     >
@@ -115,6 +121,23 @@ export default async function CentrePage() {
               </span>,
             ],
             [words.currency, settings.currency],
+            maySee(viewer, "feeScale") && [
+              feeWords.title,
+              <Link key="fees" href="/centre/fees">
+                {feeWords.see}
+              </Link>,
+            ],
+            [words.reportMonths, words.monthsOf(settings.facilityReportMonths ?? reportMonths)],
+            [
+              words.openness,
+              settings.publicCatalogue === true ? (
+                <span key="open">
+                  {words.publicOpen} <Link href="/catalogue">/catalogue</Link>
+                </span>
+              ) : (
+                words.publicClosed
+              ),
+            ],
           ]}
         />
       </Section>
@@ -134,6 +157,16 @@ export default async function CentrePage() {
             { key: "days", label: words.days, right: true, cell: (size) => bufferDays[size] },
           ]}
         />
+      </Section>
+      <Section id="plan" title={planWords.settings}>
+        <p>{planWords.settingsAbout}</p>
+        <p>
+          <Link href="/centre/plan">{planWords.settings}</Link>
+        </p>
+        <p>{reminderWords.about}</p>
+        <p>
+          <Link href="/centre/reminders">{reminderWords.title}</Link>
+        </p>
       </Section>
       {happened && (
         <Section id="happened" title={words.happened}>

@@ -12,6 +12,7 @@ const places: Record<ActName, Place> = {
   newSpecimen: { address: "/specimens/new", isFor: (viewer) => mayDo(viewer, "recordSpecimen") },
   newInstitution: { address: "/institutions/new", isFor: (viewer) => mayDo(viewer, "keepInstitution") },
   slip: { address: "/slip", isFor: (viewer) => mayDo(viewer, "openLoan") },
+  set: { address: "/borrow", isFor: everybody },
   donors: { address: "/donors", isFor: (viewer) => maySee(viewer, "donorCode") },
   accounts: { address: "/accounts", isFor: (viewer) => maySee(viewer, "accounts") },
   whatHappened: { address: "/audit", isFor: (viewer) => maySee(viewer, "audit") },

@@ -6,6 +6,7 @@
 
 import Link from "next/link";
 import { useFieldArray } from "react-hook-form";
+import type { z } from "zod";
 import { FieldGrid, FormActions, SelectField, TextField } from "#app/_parts/fields.tsx";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { DayField, NumberField, YesNoField } from "#app/_parts/record-fields.tsx";
@@ -21,9 +22,19 @@ const humidity = ["humidityLow", "humidityHigh", "humiditySwing24h"] as const;
 const light = ["illuminanceLx", "uvMicrowattPerLumen", "hoursOpenPerDay", "daysOpenPerWeek"] as const;
 const safety = ["supervisedRoom", "restrictedView", "spillProvision", "fireDetection", "nightGuard"] as const;
 
-export function VenueForm({ start, back }: { start: VenueInput; back: string }) {
+/** @param reported whether a facility report states the facts, which then change by the next report alone */
+export function VenueForm({
+  start,
+  back,
+  reported = false,
+}: {
+  start: VenueInput;
+  back: string;
+  reported?: boolean;
+}) {
   const { form, state, pending, submit, errorOf } = useRecordForm<VenueInput>(
-    VenueInput,
+    // What is left out has a beginning; the form states all of it.
+    VenueInput as z.ZodType<VenueInput, VenueInput>,
     start,
     saveVenue,
     `venue ${start.id ?? start.institutionId}`,
@@ -41,40 +52,8 @@ export function VenueForm({ start, back }: { start: VenueInput; back: string }) 
       error={errorOf(name)}
     />
   );
-  return (
-    <form
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        submit();
-      }}
-    >
-      <p className="quiet small">{fieldWords.keptDraft}</p>
-      <fieldset>
-        <legend>{words.place}</legend>
-        <FieldGrid>
-          <TextField label={words.venueName} {...register("name")} error={errorOf("name")} />
-          <SelectField
-            label={words.venueKind}
-            options={venueKinds.map((kind) => [kind, words.placeKinds[kind]] as const)}
-            {...register("kind")}
-            error={errorOf("kind")}
-          />
-          <TextField label={words.address} {...register("address")} error={errorOf("address")} />
-          <TextField
-            label={words.country}
-            hint={words.countryHint}
-            {...register("countryCode")}
-            error={errorOf("countryCode")}
-          />
-          <DayField
-            control={control}
-            name="reportedOn"
-            label={words.reportedOn}
-            error={errorOf("reportedOn")}
-          />
-        </FieldGrid>
-      </fieldset>
+  const facts = (
+    <>
       <fieldset>
         <legend>{words.climate}</legend>
         <p className="quiet small">{words.climateHint}</p>
@@ -102,6 +81,14 @@ export function VenueForm({ start, back }: { start: VenueInput; back: string }) 
       <fieldset>
         <legend>{words.wayIn}</legend>
         <p className="quiet small">{words.wayInHint}</p>
+        <FieldGrid>
+          <NumberField
+            control={control}
+            name="floorLoadKgPerM2"
+            label={words.floorLoad}
+            error={errorOf("floorLoadKgPerM2")}
+          />
+        </FieldGrid>
         <PassageRows rows={passages} form={form} errorOf={errorOf} />
       </fieldset>
       <fieldset>
@@ -109,6 +96,55 @@ export function VenueForm({ start, back }: { start: VenueInput; back: string }) 
         <p className="quiet small">{words.licencesHint}</p>
         <LicenceRows rows={licences} form={form} errorOf={errorOf} />
       </fieldset>
+    </>
+  );
+  return (
+    <form
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        submit();
+      }}
+    >
+      <p className="quiet small">{fieldWords.keptDraft}</p>
+      <fieldset>
+        <legend>{words.place}</legend>
+        <FieldGrid>
+          <TextField label={words.venueName} {...register("name")} error={errorOf("name")} />
+          <SelectField
+            label={words.venueKind}
+            options={venueKinds.map((kind) => [kind, words.placeKinds[kind]] as const)}
+            {...register("kind")}
+            error={errorOf("kind")}
+          />
+          <TextField label={words.address} {...register("address")} error={errorOf("address")} />
+          <TextField
+            label={words.country}
+            hint={words.countryHint}
+            {...register("countryCode")}
+            error={errorOf("countryCode")}
+          />
+          <TextField
+            label={words.subdivision}
+            hint={words.subdivisionHint}
+            {...register("subdivisionCode", {
+              setValueAs: (typed: unknown) =>
+                typeof typed === "string" && typed.trim() !== "" ? typed.trim() : null,
+            })}
+            error={errorOf("subdivisionCode")}
+          />
+          <TextField label={words.town} {...register("town")} error={errorOf("town")} />
+          {!reported && (
+            <DayField
+              control={control}
+              name="reportedOn"
+              label={words.reportedOn}
+              error={errorOf("reportedOn")}
+            />
+          )}
+        </FieldGrid>
+      </fieldset>
+      {reported ? <p>{words.factsByReport}</p> : facts}
       <FormAnswer state={state} />
       <FormActions>
         <button type="submit" disabled={pending}>

@@ -3,17 +3,18 @@
 
 import { revalidatePath } from "next/cache";
 import type { FormState } from "#app/_parts/form-state.ts";
-import { textIn } from "#app/_parts/sent-fields.ts";
+import { allIn, textIn } from "#app/_parts/sent-fields.ts";
 import { runAction } from "#app/_server/action.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { formatRange } from "#app/_words/format.ts";
+import { askAgain } from "#lib/loans/commands/ask-again.ts";
 import { noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
 import { stateRequest } from "#lib/loans/commands/state-request.ts";
 import { submitRequest } from "#lib/loans/commands/submit-request.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
 import { findSlip } from "#lib/loans/queries/list-loans.ts";
-import type { Viewer } from "#lib/people/viewer.ts";
+import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { DateText } from "#lib/platform/dates.ts";
 
 type Days = { startsOn: string; endsOn: string };
@@ -53,6 +54,31 @@ export async function noteOnSlip(_before: FormState, fields: FormData): Promise<
     revalidatePath("/slip");
     if (added === 0) return { message: words.notedAlready };
     return { message: words.noted(added, formatRange(days.startsOn, days.endsOn)) };
+  });
+}
+
+/** Puts a whole set on the slip, and goes on there unless the slip is for other days. */
+export async function noteSetOnSlip(_before: FormState, fields: FormData): Promise<FormState> {
+  return await runAction(async (viewer) => {
+    const asked = lookedFor(fields);
+    const { added, days } = await note(viewer, allIn(fields, "specimenId"), null, asked);
+    revalidatePath("/slip");
+    if (asked && asked.startsOn === days.startsOn && asked.endsOn === days.endsOn) return { goTo: "/slip" };
+    // A slip that has its own days keeps them, and the set was sought for others.
+    return { message: `${words.noted(added, formatRange(days.startsOn, days.endsOn))} ${words.keptItsDays}` };
+  });
+}
+
+/** Opens a slip like an earlier loan; what is not free then is named there. */
+export async function askLikeLastTime(
+  loanId: string,
+  _before: FormState,
+  fields: FormData,
+): Promise<FormState> {
+  return await runAction(async (viewer) => {
+    const { id } = await askAgain(viewer, { loanId, startsOn: textIn(fields, "startsOn") || null });
+    revalidatePath("/slip");
+    return { goTo: isBorrower(viewer) ? `/slip?like=${loanId}` : `/loans/${id}` };
   });
 }
 

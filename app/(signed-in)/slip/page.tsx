@@ -9,11 +9,13 @@ import { Masthead, NextBox, PlainPage, RecordPage, Section } from "#app/_parts/r
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { Strip } from "#app/_parts/strip.tsx";
 import { requireViewer } from "#app/_server/viewer.ts";
+import { askAgainWords } from "#app/_words/en/borrow.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
 import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
 import { noteOnSlip, saveAndSubmit, saveRequest, takeOffSlip } from "#app/(signed-in)/slip/actions.ts";
+import { keptOfBorrower } from "#app/(signed-in)/slip/kept-of-borrower.ts";
 import { RequestForm } from "#app/(signed-in)/slip/request-form.tsx";
 import { isVenueChosen, requestVenues, startOfRequest } from "#app/(signed-in)/slip/request-venues.ts";
 import { TakenOff } from "#app/(signed-in)/slip/taken-off.tsx";
@@ -25,6 +27,7 @@ import { centreSettings } from "#lib/people/queries.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { addDays } from "#lib/platform/dates.ts";
+import { Refusal } from "#lib/platform/refusal.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
 
 export const metadata: Metadata = { title: words.title };
@@ -35,15 +38,31 @@ const toSpecimens = (
   </Link>
 );
 
+/** Numbers of what an earlier loan had and this slip has not; none where the address names no loan of theirs. */
+async function leftOut(viewer: Viewer, earlierId: string | undefined, loan: LoanSheet): Promise<string[]> {
+  if (earlierId === undefined) return [];
+  const onIt = new Set(loan.lines.map(({ specimenId }) => specimenId));
+  try {
+    const earlier = await listLoanSpecimens(viewer, earlierId);
+    return [...earlier.values()].flatMap((one) => (onIt.has(one.id) ? [] : [one.accessionNumber])).sort();
+  } catch (error) {
+    if (error instanceof Refusal) return [];
+    throw error;
+  }
+}
+
 async function NotedSpecimens({
   viewer,
   loan,
   off,
+  left,
 }: {
   viewer: Viewer;
   loan: LoanSheet;
   /** What was just taken off. */
   off: string | undefined;
+  /** Numbers of what an earlier loan had and is not free now. */
+  left: readonly string[];
 }) {
   const from = today();
   const until = addDays(from, 365);
@@ -51,6 +70,7 @@ async function NotedSpecimens({
   const free = await freePeriodsOf(viewer, ids, from, until);
   return (
     <Section id="specimens" title={words.specimens}>
+      {left.length > 0 && <p role="status">{askAgainWords.leftOut(left)}</p>}
       <TakenOff viewer={viewer} specimenId={off} specimenIds={ids} putBack={noteOnSlip} />
       <DataTable
         caption={loanWords.tables.specimens}
@@ -117,7 +137,9 @@ export default async function SlipPage({ searchParams }: { searchParams: Promise
       </PlainPage>
     );
   const loan = await getLoan(viewer, slip.id);
-  const off = parameterOf(await searchParams, "off");
+  const search = await searchParams;
+  const off = parameterOf(search, "off");
+  const left = await leftOut(viewer, parameterOf(search, "like"), loan);
   const venues = await requestVenues(viewer, loan.borrower.id);
   const venue = isVenueChosen(loan.request, venues) ? loan.venue.name : words.venueOpen;
   const specimens = await listLoanSpecimens(viewer, slip.id);
@@ -143,7 +165,7 @@ export default async function SlipPage({ searchParams }: { searchParams: Promise
         { id: "suitability", label: words.suitability },
       ]}
     >
-      <NotedSpecimens viewer={viewer} loan={loan} off={off} />
+      <NotedSpecimens viewer={viewer} loan={loan} off={off} left={left} />
       <Section id="request" title={words.request}>
         <RequestForm
           loanId={loan.id}
@@ -152,12 +174,15 @@ export default async function SlipPage({ searchParams }: { searchParams: Promise
           venues={venues}
           buffers={loan}
           earliest={loan.earliestStart}
+          planned={loan.time.plan?.earliestDelivery ?? null}
           currency={(await centreSettings()).currency}
+          kept={await keptOfBorrower(viewer, loan.borrower.id)}
           save={saveRequest.bind(null, loan.id)}
           submit={loan.lines.length > 0 ? saveAndSubmit.bind(null, loan.id) : undefined}
         />
       </Section>
       <SuitabilitySection
+        viewer={viewer}
         loan={loan}
         sheets={sheets}
         about={words.suitabilityAbout(loan.venue.name, loan.request.purpose !== "")}

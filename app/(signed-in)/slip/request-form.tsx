@@ -17,11 +17,14 @@ import {
 } from "#app/_parts/fields.tsx";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import type { FormState } from "#app/_parts/form-state.ts";
+import { DayField } from "#app/_parts/record-fields.tsx";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
+import { keptFactsWords as keptWords } from "#app/_words/en/borrow.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { formatDate } from "#app/_words/format.ts";
 import { CoverFields } from "#app/(signed-in)/slip/cover-fields.tsx";
+import { KeptFacts, type KeptOfBorrower } from "#app/(signed-in)/slip/kept-facts.tsx";
 import { RequestDraft } from "#lib/loans/inputs.ts";
 import {
   audiences,
@@ -56,7 +59,9 @@ export function RequestForm({
   venues,
   buffers,
   earliest,
+  planned,
   currency,
+  kept,
   save,
   submit: send,
 }: {
@@ -68,8 +73,12 @@ export function RequestForm({
   buffers: { daysBefore: number; daysAfter: number };
   /** The first day on which what is noted could be delivered. */
   earliest: string;
+  /** The first day for which every paper and step has its usual time. */
+  planned: string | null;
   /** The currency of the centre, to begin with. */
   currency: string;
+  /** What is kept of the borrower, to be confirmed. */
+  kept: KeptOfBorrower;
   save: (values: RequestDraft) => Promise<FormState>;
   /** Saves and submits; left out where the request was submitted already. */
   submit?: ((values: RequestDraft) => Promise<FormState>) | undefined;
@@ -84,7 +93,7 @@ export function RequestForm({
   );
   const { form, state, pending, submit, errorOf } = record;
   const { register, control } = form;
-  const [purpose, audience] = form.watch(["purpose", "audience"]);
+  const [purpose, audience, venueId] = form.watch(["purpose", "audience", "venueId"]);
   return (
     <form
       aria-label={words.request}
@@ -178,12 +187,16 @@ export function RequestForm({
             hint={words.venueHint}
             options={venues.map(({ id, name }) => [id, name] as const)}
             {...(start.venueId === "" ? { empty: words.chooseVenue } : {})}
-            {...register("venueId")}
+            {...register("venueId", { onChange: () => form.setValue("factsConfirmed", false) })}
             error={errorOf("venueId")}
           />
           <TextField
             label={words.startsOn}
-            hint={words.earliest(formatDate(earliest))}
+            hint={
+              planned !== null && planned > earliest
+                ? `${words.earliest(formatDate(earliest))} ${words.earliestByPlan(formatDate(planned))}`
+                : words.earliest(formatDate(earliest))
+            }
             type="date"
             {...register("startsOn")}
             error={errorOf("startsOn")}
@@ -195,7 +208,20 @@ export function RequestForm({
             {...register("endsOn")}
             error={errorOf("endsOn")}
           />
+          <DayField
+            control={control}
+            name="opensOn"
+            label={keptWords.opensOn}
+            hint={keptWords.opensOnHint}
+            error={errorOf("opensOn")}
+          />
         </FieldGrid>
+      </fieldset>
+      <fieldset>
+        <legend>{keptWords.legend}</legend>
+        <p className="quiet small">{keptWords.hint}</p>
+        <KeptFacts kept={kept} venueId={venueId} />
+        <CheckField label={keptWords.confirm} hint={keptWords.confirmHint} {...register("factsConfirmed")} />
       </fieldset>
       <fieldset>
         <legend>{words.contact}</legend>

@@ -1,5 +1,5 @@
 /** What a new record begins with: nothing that is not known. */
-import type { SpecimenInput } from "#lib/specimens/schema.ts";
+import { nothingKnownInLaw, type SpecimenInput } from "#lib/specimens/schema.ts";
 
 export function emptySpecimen(): SpecimenInput {
   return {
@@ -33,5 +33,6 @@ export function emptySpecimen(): SpecimenInput {
     components: [],
     formerNumbers: [],
     hazards: [],
+    legal: nothingKnownInLaw,
   };
 }

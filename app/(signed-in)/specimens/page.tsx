@@ -26,13 +26,19 @@ import {
 import { SpecimenSearch } from "#app/(signed-in)/specimens/specimen-search.tsx";
 import { SpecimenTable } from "#app/(signed-in)/specimens/specimen-table.tsx";
 import { stripWindow } from "#app/(signed-in)/specimens/strip-window.ts";
+import { listRegionsAndSystems } from "#lib/anatomy/queries.ts";
 import { findSlip } from "#lib/loans/queries/list-loans.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
-import type { DaysAround } from "#lib/specimens/days-around.ts";
-import { listSpecimens, type SpecimenList } from "#lib/specimens/queries/list-specimens.ts";
+import { addDays } from "#lib/platform/dates.ts";
+import { type DaysAround, mostDaysAround } from "#lib/specimens/days-around.ts";
+import {
+  listAnimalSpecies,
+  listSpecimens,
+  type SpecimenList,
+} from "#lib/specimens/queries/list-specimens.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
 
 export const metadata: Metadata = { title: words.specimens };
@@ -101,7 +107,8 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
     viewer,
     list.rows.map((row) => row.id),
     window.from,
-    window.until,
+    // For who borrows, the days after a loan may reach beyond what the strips show.
+    isBorrower(viewer) && !asked ? addDays(window.until, mostDaysAround(around).after) : window.until,
   );
   const searched = Object.entries(fields).some(
     ([name, value]) => value && !["after", "before"].includes(name),
@@ -120,7 +127,11 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
           )
         }
       />
-      <SpecimenSearch fields={fields} />
+      <SpecimenSearch
+        fields={fields}
+        groups={await listRegionsAndSystems(viewer)}
+        species={await listAnimalSpecies(viewer)}
+      />
       <h2 id={listAnchor} tabIndex={-1} data-heads-list>
         {searched ? listWords.found : listWords.all}
       </h2>
@@ -133,7 +144,7 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
       <Understood fields={fields} list={list} />
       {list.rows.length > 0 && (
         <>
-          <StripLegend asked={asked !== null} />
+          <StripLegend asked={asked !== null} toBeHad={isBorrower(viewer) && asked === null} />
           <ListKeys>{listWords.rowKeys}</ListKeys>
         </>
       )}

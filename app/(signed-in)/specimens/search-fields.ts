@@ -13,6 +13,9 @@ const fieldNames = [
   "preparation",
   "use",
   "origin",
+  "region",
+  "system",
+  "species",
   "from",
   "until",
   "sheets",
@@ -49,6 +52,7 @@ export function readFilter(
   around: readonly DaysAround[] = [],
 ): z.input<typeof SpecimenFilter> {
   const { q, structure, kind, preparation, use, origin, from, until, implied } = fields;
+  const { region, system, species } = fields;
   const chosen = {
     text: q?.trim().slice(0, 200) || undefined,
     structureId: structure || undefined,
@@ -56,6 +60,9 @@ export function readFilter(
     preparation: oneOf(preparations, preparation),
     use: oneOf(uses, use),
     human: origin === "human" ? true : origin === "animal" ? false : undefined,
+    regionId: region || undefined,
+    systemId: system || undefined,
+    species: species?.slice(0, 120) || undefined,
     freeFrom: from || undefined,
     freeUntil: until || undefined,
   };

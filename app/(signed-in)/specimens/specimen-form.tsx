@@ -6,6 +6,7 @@
 
 import Link from "next/link";
 import { useFieldArray } from "react-hook-form";
+import type { z } from "zod";
 import {
   CheckField,
   FieldGrid,
@@ -19,6 +20,7 @@ import type { FormState } from "#app/_parts/form-state.ts";
 import { AmountField } from "#app/_parts/record-fields.tsx";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
+import { LegalFields } from "#app/(signed-in)/specimens/legal-fields.tsx";
 import {
   ComponentRows,
   FormerNumberRows,
@@ -74,7 +76,14 @@ export function SpecimenForm({
   /** Whether the cost that is kept may be read; else it is left out, and what is kept stays. */
   seesCost?: boolean;
 }) {
-  const record = useRecordForm<SpecimenInput>(SpecimenInput, start, save, draftKey, tidy);
+  const record = useRecordForm<SpecimenInput>(
+    // What is left out has a beginning; the form states all of it.
+    SpecimenInput as z.ZodType<SpecimenInput, SpecimenInput>,
+    start,
+    save,
+    draftKey,
+    tidy,
+  );
   const { form, state, pending, submit, errorOf } = record;
   const { register, control } = form;
   const components = useFieldArray({ control, name: "components" });
@@ -285,6 +294,7 @@ export function SpecimenForm({
           </FieldGrid>
         </fieldset>
       )}
+      <LegalFields form={form} errorOf={errorOf} isHuman={human} isWet={wet} />
       <TextAreaField label={words.note} {...register("note")} error={errorOf("note")} />
       <CheckField label={words.publishable} {...register("publishable")} />
       <FormAnswer state={state} />

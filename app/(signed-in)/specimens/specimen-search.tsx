@@ -4,10 +4,25 @@ import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
 import { specimenListWords as listWords } from "#app/_words/en/specimens.ts";
 import { listAnchor, type SearchFields } from "#app/(signed-in)/specimens/search-fields.ts";
+import type { StructureLabel } from "#lib/anatomy/queries.ts";
 import { bufferDays } from "#lib/loans/period.ts";
 import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
 
-export function SpecimenSearch({ fields }: { fields: SearchFields }) {
+/** Regions or systems by name. */
+const named = (groups: readonly StructureLabel[], kind: StructureLabel["kind"]) =>
+  groups.filter((one) => one.kind === kind).map(({ id, english }) => [id, english] as const);
+
+export function SpecimenSearch({
+  fields,
+  groups,
+  species,
+}: {
+  fields: SearchFields;
+  /** The regions and systems of the vocabulary. */
+  groups: readonly StructureLabel[];
+  /** Scientific names of the animals in the catalogue. */
+  species: readonly string[];
+}) {
   return (
     <search className="no-print">
       {/* Other fields are another form: what was typed into the one before does not stay in it. */}
@@ -47,6 +62,29 @@ export function SpecimenSearch({ fields }: { fields: SearchFields }) {
             options={[words.human, words.animal]}
             empty={words.anyOrigin}
             defaultValue={fields.origin}
+          />
+        </FieldGrid>
+        <FieldGrid>
+          <SelectField
+            label={listWords.region}
+            name="region"
+            options={named(groups, "region")}
+            empty={listWords.anyRegion}
+            defaultValue={fields.region}
+          />
+          <SelectField
+            label={listWords.system}
+            name="system"
+            options={named(groups, "system")}
+            empty={listWords.anySystem}
+            defaultValue={fields.system}
+          />
+          <SelectField
+            label={listWords.species}
+            name="species"
+            options={species}
+            empty={listWords.anySpecies}
+            defaultValue={fields.species}
           />
         </FieldGrid>
         <FieldGrid>

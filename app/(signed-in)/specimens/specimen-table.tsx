@@ -6,7 +6,7 @@ import { type Period, Strip, StripScale } from "#app/_parts/strip.tsx";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
 import { specimenListWords as listWords } from "#app/_words/en/specimens.ts";
 import { SlipButton } from "#app/(signed-in)/specimens/slip-button.tsx";
-import type { StripWindow } from "#app/(signed-in)/specimens/strip-window.ts";
+import { daysToBeHad, type StripWindow } from "#app/(signed-in)/specimens/strip-window.ts";
 import { addDays } from "#lib/platform/dates.ts";
 import { type DaysAround, daysAroundOf } from "#lib/specimens/days-around.ts";
 import type { SpecimenListRow } from "#lib/specimens/queries/list-specimens.ts";
@@ -59,7 +59,13 @@ export function SpecimenTable({
     const { before, after } = daysAroundOf(row, around);
     return { startsOn: addDays(asked.startsOn, -before), endsOn: addDays(asked.endsOn, after) };
   };
-  const freeWords = asked === null ? listWords.free : listWords.freeWithin;
+  // Who borrows sees, before any days are asked for, on which days it could be there.
+  const isToBeHad = notes && asked === null;
+  const freeWords = isToBeHad ? listWords.toBeHad : asked === null ? listWords.free : listWords.freeWithin;
+  const daysOf = (row: SpecimenListRow) => {
+    const days = free.get(row.id) ?? [];
+    return isToBeHad ? daysToBeHad(days, window, daysAroundOf(row, around)) : days;
+  };
   return (
     <DataTable<SpecimenListRow>
       dense
@@ -110,7 +116,7 @@ export function SpecimenTable({
             <Strip
               label={row.accessionNumber}
               {...window}
-              free={free.get(row.id) ?? []}
+              free={daysOf(row)}
               asked={asked ?? undefined}
               around={withAround(row)}
             />

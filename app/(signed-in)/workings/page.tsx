@@ -5,6 +5,7 @@ import { DataTable } from "#app/_parts/data-table.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { listWorkings } from "#app/_server/workings.ts";
+import { rulesWords } from "#app/_words/en/rules.ts";
 import { workingsWords as words } from "#app/_words/en/workings.ts";
 import type { Citation } from "#lib/workings/sources.ts";
 
@@ -23,6 +24,9 @@ export default async function WorkingsPage() {
     <PlainPage>
       <Masthead title={words.title} />
       <p>{words.about}</p>
+      <p>
+        <Link href="/rules">{rulesWords.link}</Link>
+      </p>
       <DataTable
         caption={words.caption}
         rows={workings}

@@ -23,6 +23,7 @@ const nothing: CentreInput = {
   accessionPattern: "",
   accessionExample: "",
   currency: "",
+  publicCatalogue: false,
 };
 
 export default async function EditCentrePage() {

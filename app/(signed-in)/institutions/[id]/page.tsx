@@ -16,13 +16,16 @@ import {
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
+import { facilityWords } from "#app/_words/en/facility.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
+import { InsuranceSection } from "#app/(signed-in)/institutions/[id]/insurance-section.tsx";
 import { LoansSection } from "#app/(signed-in)/institutions/[id]/loans-section.tsx";
 import { VenueSection } from "#app/(signed-in)/institutions/[id]/venue-section.tsx";
 import { happenedToInstitution } from "#lib/desk/queries/happened.ts";
 import { listLoans } from "#lib/loans/queries/list-loans.ts";
 import { paperStateOn, unstatedFacts } from "#lib/people/facility-gaps.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
+import { listInsurances } from "#lib/people/queries/facility.ts";
 import { getInstitution, type InstitutionSheet } from "#lib/people/queries.ts";
 import { today } from "#lib/platform/clock.ts";
 
@@ -48,8 +51,8 @@ function thingsNext(
   );
   const editVenue = (venueId: string, name: string) =>
     may.keepVenue && (
-      <Link className="act outline" href={`/venues/${venueId}/edit`}>
-        {words.editVenue}
+      <Link className="act outline" href={`/venues/${venueId}/report`}>
+        {facilityWords.fileReport}
         <span className="visually-hidden">: {name}</span>
       </Link>
     );
@@ -105,6 +108,7 @@ export default async function InstitutionPage({ params }: Props) {
     institution.kind !== "centre" && maySee(viewer, "loanFile", subject)
       ? await listLoans(viewer, { borrowerId: institution.id }, { limit: newestLoans })
       : null;
+  const insurances = await listInsurances(viewer, id);
   const happened = maySee(viewer, "audit") ? await happenedToInstitution(viewer, id) : null;
   return (
     <RecordPage
@@ -130,6 +134,7 @@ export default async function InstitutionPage({ params }: Props) {
         { id: "record", label: words.record },
         { id: "venues", label: words.venues, count: institution.venues.length },
         ...(loans ? [{ id: "loans", label: words.loans }] : []),
+        { id: "insurance", label: facilityWords.insurance, count: insurances.length || undefined },
         ...institution.venues.map((venue) => ({ id: `venue-${venue.id}`, label: venue.name })),
         ...(happened ? [{ id: "happened", label: words.happened }] : []),
       ]}
@@ -182,6 +187,12 @@ export default async function InstitutionPage({ params }: Props) {
         )}
       </Section>
       {loans && <LoansSection viewer={viewer} institution={institution} loans={loans} />}
+      <InsuranceSection
+        institutionId={id}
+        insurances={insurances}
+        day={day}
+        mayKeep={mayDo(viewer, "keepInsurance", subject)}
+      />
       {institution.venues.map((venue) => (
         <VenueSection key={venue.id} venue={venue} day={day} mayEdit={may.keepVenue} />
       ))}

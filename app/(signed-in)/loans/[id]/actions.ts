@@ -3,22 +3,29 @@
 
 import { revalidatePath } from "next/cache";
 import type { FormState } from "#app/_parts/form-state.ts";
-import { allIn, isTicked, minorIn, textIn } from "#app/_parts/sent-fields.ts";
+import { allIn, isTicked, minorIn, numberIn, textIn } from "#app/_parts/sent-fields.ts";
 import { readCodes } from "#app/_parts/typed-codes.ts";
 import { runAction } from "#app/_server/action.ts";
 import { agreementWords, coverWords, decisionWords, releaseWords } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { roadWords } from "#app/_words/en/loan-road.ts";
+import { signingWords } from "#app/_words/en/mandates.ts";
+import { setAsideWords } from "#app/_words/en/set-aside.ts";
 import { slipWords } from "#app/_words/en/slip.ts";
 import { formatRange } from "#app/_words/format.ts";
-import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
+import type { ClauseLanguageCode } from "#lib/loans/clauses/language.ts";
+import { isSetParameter, parameterNames, parameterOf } from "#lib/loans/clauses/parameters.ts";
+import { drawUpAgreement } from "#lib/loans/commands/agreement.ts";
 import { closeLoan } from "#lib/loans/commands/check-in.ts";
 import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
 import { type Noted, noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { recordCover, takeBackCover } from "#lib/loans/commands/record-cover.ts";
+import { type SetAsideInput, setAsideBar } from "#lib/loans/commands/set-aside.ts";
+import { countersignAgreement, signAgreement } from "#lib/loans/commands/sign-agreement.ts";
 import { withdrawRequest } from "#lib/loans/commands/submit-request.ts";
 import type { DecisionInput } from "#lib/loans/schema.ts";
+import type { CountersignInput } from "#lib/loans/signing.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { addDays, DateText } from "#lib/platform/dates.ts";
 import { notFound } from "#lib/platform/refusal.ts";
@@ -120,8 +127,32 @@ export async function giveWord(loanId: string, _before: FormState, fields: FormD
       conditions: textIn(fields, "conditions"),
       grounds: textIn(fields, "grounds"),
       reference: textIn(fields, "reference"),
+      specimenIds: textIn(fields, "outcome") === "accept" ? allIn(fields, "specimenIds") : [],
     });
     return decisionWords.recorded;
+  });
+}
+
+/** A bar that somebody who may sets aside, for the specimens of its note. */
+export async function setAside(
+  loanId: string,
+  rule: string,
+  fact: string,
+  specimenIds: readonly string[],
+  _before: FormState,
+  fields: FormData,
+): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    await setAsideBar(viewer, {
+      loanId,
+      rule,
+      fact,
+      specimenIds: [...specimenIds],
+      office: textIn(fields, "office") as SetAsideInput["office"],
+      grounds: textIn(fields, "grounds"),
+      evidence: textIn(fields, "evidence"),
+    });
+    return setAsideWords.done;
   });
 }
 
@@ -140,15 +171,34 @@ export async function saveCover(loanId: string, _before: FormState, fields: Form
       startsAt: midnight(textIn(fields, "firstDay")),
       endsAt: DateText.safeParse(lastDay).success ? midnight(addDays(lastDay, 1)) : "",
       coversTransit: isTicked(fields, "coversTransit"),
+      coversStay: isTicked(fields, "coversStay"),
       territories: allIn(fields, "territories").flatMap((typed) => readCodes(typed.toUpperCase())),
     });
     return coverWords.recorded;
   });
 }
 
-export async function drawUp(loanId: string, _before: FormState): Promise<FormState> {
+/** What the form has sent of a clause's parameter; what was left empty has its standard. */
+function sentParameters(fields: FormData): Record<string, string | number> {
+  const sent: Record<string, string | number> = {};
+  for (const name of parameterNames) {
+    const parameter = parameterOf(name);
+    const field = `parameters.${name}`;
+    if (!isSetParameter(parameter) || !fields.has(field)) continue;
+    const value = parameter.kind === "number" ? numberIn(fields, field) : textIn(fields, field);
+    if (value !== null && !(parameter.kind === "choice" && value === "")) sent[name] = value;
+  }
+  return sent;
+}
+
+export async function drawUp(loanId: string, _before: FormState, fields: FormData): Promise<FormState> {
   return await actOnLoan(loanId, async (viewer) => {
-    await drawUpAgreement(viewer, { loanId });
+    const languages = [textIn(fields, "ruling"), textIn(fields, "second")].filter((code) => code !== "");
+    await drawUpAgreement(viewer, {
+      loanId,
+      languages: languages.length === 0 ? null : (languages as ClauseLanguageCode[]),
+      parameters: sentParameters(fields),
+    });
     return agreementWords.drawnUpDone;
   });
 }
@@ -161,8 +211,36 @@ export async function sign(
   fields: FormData,
 ): Promise<FormState> {
   return await actOnLoan(loanId, async (viewer) => {
-    await signAgreement(viewer, { agreementId, sha256, signerRole: textIn(fields, "signerRole") });
+    await signAgreement(viewer, {
+      agreementId,
+      sha256,
+      signerRole: textIn(fields, "signerRole"),
+      strokes: textIn(fields, "strokes"),
+      electronic: isTicked(fields, "electronic") as true,
+    });
     return agreementWords.signed;
+  });
+}
+
+/** A file that is too large is said so by the command; none that was chosen is none. */
+export async function countersign(
+  loanId: string,
+  agreementId: string,
+  sha256: string,
+  _before: FormState,
+  fields: FormData,
+): Promise<FormState> {
+  return await actOnLoan(loanId, async (viewer) => {
+    const file = fields.get("content");
+    await countersignAgreement(viewer, {
+      agreementId,
+      sha256,
+      party: textIn(fields, "party") as CountersignInput["party"],
+      signerName: textIn(fields, "signerName"),
+      signerRole: textIn(fields, "signerRole"),
+      content: new Uint8Array(file instanceof File ? await file.arrayBuffer() : []),
+    });
+    return signingWords.recorded;
   });
 }
 

@@ -1,29 +1,68 @@
 /** The versions of the agreement with their hashes and signatures; the newest can be drawn up anew or signed. */
-import { ActForm } from "#app/_parts/act-form.tsx";
 import { EmptyState } from "#app/_parts/data-table.tsx";
 import { type Fact, Facts } from "#app/_parts/facts.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
+import { agreementTermsWords } from "#app/_words/en/agreement-terms.ts";
 import { agreementWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { signingWords } from "#app/_words/en/mandates.ts";
+import { papersWords } from "#app/_words/en/papers.ts";
 import { formatMoment } from "#app/_words/format.ts";
-import { drawUp, sign } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { countersign, drawUp, sign } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { CountersignForm } from "#app/(signed-in)/loans/[id]/countersign-form.tsx";
+import { DrawUpForm } from "#app/(signed-in)/loans/[id]/draw-up-form.tsx";
+import drawnStyles from "#app/(signed-in)/loans/[id]/drawn-name.module.css";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { SignForm } from "#app/(signed-in)/loans/[id]/sign-form.tsx";
+import { termsGroups } from "#app/(signed-in)/loans/[id]/terms-choices.ts";
+import { AmendmentOf, OwnTerms } from "#app/(signed-in)/loans/[id]/terms-marks.tsx";
+import { clauseLanguages } from "#lib/loans/clauses/language.ts";
+import { type CurrentTerms, findTerms } from "#lib/loans/frozen-terms.ts";
+import { findTermsNow } from "#lib/loans/queries/terms-now.ts";
 import type { AgreementSheet, LoanSheet } from "#lib/loans/queries.ts";
 import type { LoanState } from "#lib/loans/schema.ts";
+import { strokeBox } from "#lib/loans/signing.ts";
+import { paperLanguages } from "#lib/papers/languages.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 
 const beforeRelease: readonly LoanState[] = ["accepted", "agreed", "preparing"];
 const parties = ["lender", "borrower"] as const;
 
-function SignatureOf({ agreement, party }: { agreement: AgreementSheet; party: string }) {
+function SignatureOf({
+  loanId,
+  agreement,
+  party,
+}: {
+  loanId: string;
+  agreement: AgreementSheet;
+  party: string;
+}) {
   const signature = agreement.signatures.find((one) => one.party === party);
   if (!signature) return <StateMark outcome="neutral">{words.unsigned}</StateMark>;
   return (
     <>
-      {signature.signerName}, {signature.signerRole}, {formatMoment(signature.signedAt)}
+      {signature.signerName}, {signature.signerRole}, {formatMoment(signature.signedAt)},{" "}
+      {signingWords.methods[signature.method]}
+      {signature.strokes !== "" && (
+        <svg
+          className={drawnStyles.shown}
+          viewBox={`0 0 ${strokeBox.width} ${strokeBox.height}`}
+          aria-hidden="true"
+        >
+          <path d={signature.strokes} className={drawnStyles.strokes} />
+        </svg>
+      )}
+      {signature.file && agreement.terms !== null && (
+        <>
+          {": "}
+          <a href={`/loans/${loanId}/signed/${signature.file.id}`}>{signingWords.seeFile}</a>
+          <span className={`quiet mono ${styles.hash}`} style={{ display: "block" }}>
+            {signingWords.fileHash}: {signature.file.sha256}
+          </span>
+        </>
+      )}
     </>
   );
 }
@@ -37,6 +76,8 @@ function Version({
   agreement: AgreementSheet;
   newest: boolean;
 }) {
+  const frozen = agreement.terms === null ? null : findTerms(agreement.terms);
+  const terms = frozen?.format === "loan-agreement-3" ? frozen : null;
   return (
     <div className={styles.block}>
       <h3>{words.versionOf(agreement.version)}</h3>
@@ -50,28 +91,67 @@ function Version({
               {agreement.sha256}
             </span>,
           ],
+          ...(terms === null ? [] : [languagesFact(terms)]),
           ...parties.map(
             (party) =>
-              [words.parties[party], <SignatureOf key={party} agreement={agreement} party={party} />] as Fact,
+              [
+                words.parties[party],
+                <SignatureOf key={party} loanId={loanId} agreement={agreement} party={party} />,
+              ] as Fact,
           ),
         ]}
       />
       {agreement.terms !== null && (
         <p>
-          <a href={`/loans/${loanId}/agreement/${agreement.version}`}>{words.pdf}</a>
+          <a href={`/loans/${loanId}/agreement/${agreement.version}`}>{words.pdf}</a>,{" "}
+          <a href={`/loans/${loanId}/agreement/${agreement.version}?size=letter`}>
+            {papersWords.sizes.letter}
+          </a>
         </p>
+      )}
+      {terms !== null && (
+        <>
+          <OwnTerms terms={terms} />
+          <AmendmentOf terms={terms} />
+        </>
       )}
     </div>
   );
 }
 
-export function AgreementSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+const languageName = (code: string) => agreementTermsWords.languages[code as "en"] ?? code;
+
+function languagesFact({ languages }: CurrentTerms): Fact {
+  return [agreementTermsWords.language, agreementTermsWords.languagesOf(languages.map(languageName))];
+}
+
+/** The next version, with what may be chosen for it. A language rules once papers speak it. */
+function DrawUp({ loanId, terms, isAgain }: { loanId: string; terms: CurrentTerms; isAgain: boolean }) {
+  const ruling = clauseLanguages.filter((code) => (paperLanguages as readonly string[]).includes(code));
+  return (
+    <div className="no-print">
+      <AmendmentOf terms={terms} isPlanned />
+      <DrawUpForm
+        action={drawUp.bind(null, loanId)}
+        button={isAgain ? words.drawUpAgain : words.drawUp}
+        isAgain={isAgain}
+        languages={{ ruling, second: clauseLanguages }}
+        chosen={terms.languages}
+        groups={termsGroups(terms)}
+      />
+    </div>
+  );
+}
+
+export async function AgreementSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
   const [newest, ...earlier] = loan.agreements;
   const isOpen = beforeRelease.includes(loan.state);
   const subject = { institutionId: loan.borrower.id };
   const party = isBorrower(viewer) ? "borrower" : "lender";
   const mayDraw = isOpen && mayDo(viewer, "drawUpAgreement");
+  const next = mayDraw ? await findTermsNow(viewer, loan.id) : null;
   const hasSigned = newest?.signatures.some((signature) => signature.party === party) ?? false;
+  const unsigned = parties.filter((one) => !newest?.signatures.some((signature) => signature.party === one));
   const maySign = isOpen && newest && !hasSigned && mayDo(viewer, "signAgreement", subject);
   return (
     <Section
@@ -91,16 +171,15 @@ export function AgreementSection({ viewer, loan }: { viewer: Viewer; loan: LoanS
           />
         </div>
       )}
-      {mayDraw && (
-        <div className="no-print">
-          <ActForm
-            action={drawUp.bind(null, loan.id)}
-            label={newest ? words.drawUpAgain : words.drawUp}
-            button={newest ? words.drawUpAgain : words.drawUp}
-            look={newest ? "outline" : undefined}
+      {isOpen && newest && unsigned.length > 0 && mayDo(viewer, "countersignAgreement") && (
+        <div className={`no-print ${styles.block}`}>
+          <CountersignForm
+            action={countersign.bind(null, loan.id, newest.id, newest.sha256)}
+            open={unsigned}
           />
         </div>
       )}
+      {next && <DrawUp loanId={loan.id} terms={next} isAgain={newest !== undefined} />}
       {earlier.length > 0 && (
         <details>
           <summary>{words.earlier(earlier.length)}</summary>

@@ -44,6 +44,7 @@ export function CoverForm({ action, currency }: { action: FormAction; currency: 
               />
             </FieldGrid>
             <CheckField label={words.transitField} name="coversTransit" />
+            <CheckField label={words.stayField} name="coversStay" defaultChecked />
             <FormActions>
               <button type="submit" disabled={pending}>
                 {words.record}

@@ -10,9 +10,12 @@ import { formatMoney } from "#app/_words/format.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import { saveCover, takeCoverBack } from "#app/(signed-in)/loans/[id]/actions.ts";
 import { CoverForm } from "#app/(signed-in)/loans/[id]/cover-form.tsx";
+import { CoverLine } from "#app/(signed-in)/loans/[id]/cover-line.tsx";
+import { InsuranceOffers } from "#app/(signed-in)/loans/[id]/insurance-offers.tsx";
 import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import type { CoverSheet, LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
+import type { InsuranceSheet } from "#lib/people/queries/facility.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 
 function neededWords(needed: NonNullable<LoanSheet["coverNeeded"]>): string {
@@ -51,7 +54,15 @@ function TakeBackForm({ loan, cover }: { loan: LoanSheet; cover: CoverSheet }) {
   );
 }
 
-export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+export function CoverSection({
+  viewer,
+  loan,
+  insurances,
+}: {
+  viewer: Viewer;
+  loan: LoanSheet;
+  insurances: readonly InsuranceSheet[];
+}) {
   const { covers, coverNeeded, request } = loan;
   if (covers === null)
     return (
@@ -84,6 +95,7 @@ export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet
           [words.stated, request.cover === null ? words.notStated : formatMoney(request.cover)],
         ]}
       />
+      <CoverLine loan={loan} />
       <DataTable<CoverSheet>
         caption={words.certificates}
         rows={covers}
@@ -104,6 +116,11 @@ export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet
             label: words.transit,
             cell: (cover) => (cover.coversTransit ? words.yes : words.no),
           },
+          {
+            key: "stay",
+            label: words.stay,
+            cell: (cover) => (cover.coversStay ? words.yes : words.no),
+          },
           { key: "where", label: words.territories, cell: (cover) => cover.territories.join(", ") },
           ...(mayTakeBack
             ? [
@@ -116,6 +133,7 @@ export function CoverSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet
             : []),
         ]}
       />
+      {mayRecord && <InsuranceOffers loan={loan} insurances={insurances} />}
       {mayRecord && (
         <CoverForm
           action={saveCover.bind(null, loan.id)}

@@ -12,6 +12,7 @@ import { PlanCratesForm, SealForm } from "#app/(signed-in)/loans/[id]/crate-form
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { giveLink, savePlan, saveStage, seal } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { CarrierLinkForm, StageForm } from "#app/(signed-in)/loans/[id]/stage-forms.tsx";
+import { TariffCodes } from "#app/(signed-in)/loans/[id]/tariff-codes.tsx";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import type { LoanState } from "#lib/loans/schema.ts";
 import { mayDo } from "#lib/people/permission.ts";
@@ -144,6 +145,7 @@ export function CratesSection({ viewer, loan }: { viewer: Viewer; loan: LoanShee
       )}
       <StageBlock viewer={viewer} loan={loan} direction="out" />
       <StageBlock viewer={viewer} loan={loan} direction="home" />
+      <TariffCodes viewer={viewer} loan={loan} />
     </Section>
   );
 }

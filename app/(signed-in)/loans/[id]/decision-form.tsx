@@ -3,7 +3,8 @@
 
 import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { ChoiceField } from "#app/_parts/choice-field.tsx";
-import { FormActions, SelectField, TextAreaField, TextField } from "#app/_parts/fields.tsx";
+import fieldStyles from "#app/_parts/fields.module.css";
+import { CheckField, FormActions, SelectField, TextAreaField, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
@@ -14,10 +15,12 @@ export function DecisionForm({
   action,
   offices,
   maySayNo,
+  asked,
 }: {
   action: FormAction;
   offices: readonly Office[];
   maySayNo: boolean;
+  asked: readonly { specimenId: string; accessionNumber: string; title: string }[];
 }) {
   return (
     <ActionForm action={action} label={words.giveWord} className={styles.form}>
@@ -37,9 +40,27 @@ export function DecisionForm({
             choices={[
               ["accept", words.accept] as const,
               ...(maySayNo ? [["decline", words.decline] as const] : []),
+              ["recuse", words.recuse] as const,
             ]}
             error={issueOf(state, "outcome")}
           />
+          <p className="quiet small">{words.recuseAbout}</p>
+          {asked.length > 1 && offices.includes("curator") && (
+            <fieldset className={fieldStyles.choice}>
+              <legend className={fieldStyles.label}>{words.which}</legend>
+              <span className={fieldStyles.hint}>{words.whichHint}</span>
+              {asked.map(({ specimenId, accessionNumber, title }) => (
+                <CheckField
+                  key={specimenId}
+                  id={`accept-${specimenId}`}
+                  label={`${accessionNumber}, ${title}`}
+                  name="specimenIds"
+                  value={specimenId}
+                  defaultChecked
+                />
+              ))}
+            </fieldset>
+          )}
           <TextAreaField
             label={words.grounds}
             hint={words.groundsHint}

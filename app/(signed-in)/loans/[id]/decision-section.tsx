@@ -16,6 +16,7 @@ import type { Viewer } from "#lib/people/viewer.ts";
 
 function VoiceMark({ word }: { word: DecisionRow | undefined }) {
   if (!word) return <StateMark outcome="neutral">{words.waiting}</StateMark>;
+  if (word.outcome === "recuse") return <StateMark outcome="neutral">{words.recuses}</StateMark>;
   return word.outcome === "accept" ? (
     <StateMark outcome="clear">{words.accepts}</StateMark>
   ) : (
@@ -31,9 +32,11 @@ const mayBeSignedOff = ({ state, findings }: LoanSheet) =>
 
 export function DecisionSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
   const { decisions, officesNeeded, state } = loan;
-  const last = (office: Office) => decisions.findLast((one) => one.counts && one.office === office);
+  const last = (office: Office) =>
+    decisions.findLast((one) => one.counts && one.office === office && one.outcome !== "recuse");
   const isOpen = state === "requested";
   const mine = mayDo(viewer, "decideLoan") ? officesOf(viewer) : [];
+  const asked = loan.lines.filter((line) => line.state === "requested");
   const offices = isOpen ? mine : mine.filter((office) => office === "conservator" && mayBeSignedOff(loan));
   return (
     <Section
@@ -94,7 +97,12 @@ export function DecisionSection({ viewer, loan }: { viewer: Viewer; loan: LoanSh
       />
       {offices.length > 0 && (
         <div className="no-print">
-          <DecisionForm action={giveWord.bind(null, loan.id)} offices={offices} maySayNo={isOpen} />
+          <DecisionForm
+            action={giveWord.bind(null, loan.id)}
+            offices={offices}
+            maySayNo={isOpen}
+            asked={isOpen ? asked : []}
+          />
         </div>
       )}
     </Section>

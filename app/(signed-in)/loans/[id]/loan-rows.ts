@@ -10,6 +10,9 @@ export function rowsOfLoan(loan: LoanSheet, takenBack: readonly string[]): RowOf
     ...loan.lines.map((line) => ({ table: "loan_line" as const, key: line.id })),
     ...loan.agreements.map((agreement) => ({ table: "agreement" as const, key: agreement.id })),
     ...(loan.covers ?? []).map((cover) => ({ table: "cover" as const, key: cover.id })),
+    { table: "plan_step", key: loan.id, andBelow: true },
+    ...loan.time.extensions.map((asked) => ({ table: "extension" as const, key: asked.id })),
+    ...loan.time.recalls.map((recall) => ({ table: "recall" as const, key: recall.id })),
     ...loan.stages.map((stage) => ({ table: "stage" as const, key: stage.id })),
     ...loan.crates.map((crate) => ({ table: "crate" as const, key: crate.id, andBelow: true })),
     ...loan.crates.flatMap((crate) =>

@@ -5,18 +5,26 @@ import { Masthead, NextBox, RecordPage } from "#app/_parts/record-page.tsx";
 import type { IndexEntry } from "#app/_parts/section-index.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
+import { facilityWords } from "#app/_words/en/facility.ts";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { formatRange } from "#app/_words/format.ts";
 import { AgreementSection } from "#app/(signed-in)/loans/[id]/agreement-section.tsx";
+import { ClaimsSection } from "#app/(signed-in)/loans/[id]/claims-section.tsx";
 import { CoverSection } from "#app/(signed-in)/loans/[id]/cover-section.tsx";
 import { CratesSection } from "#app/(signed-in)/loans/[id]/crates-section.tsx";
 import { CustodySection } from "#app/(signed-in)/loans/[id]/custody-section.tsx";
 import { DatesSection } from "#app/(signed-in)/loans/[id]/dates-section.tsx";
 import { DecisionSection } from "#app/(signed-in)/loans/[id]/decision-section.tsx";
+import { FacilitySection } from "#app/(signed-in)/loans/[id]/facility-section.tsx";
 import { HappenedSection } from "#app/(signed-in)/loans/[id]/happened-section.tsx";
 import { HomeSection } from "#app/(signed-in)/loans/[id]/home-section.tsx";
 import { LimitsSection } from "#app/(signed-in)/loans/[id]/limits-section.tsx";
+import { hasLonger, LongerSection } from "#app/(signed-in)/loans/[id]/longer-section.tsx";
+import { MessagesSection } from "#app/(signed-in)/loans/[id]/messages-section.tsx";
+import { hasMoney, MoneySection } from "#app/(signed-in)/loans/[id]/money-section.tsx";
 import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
+import { PapersSection } from "#app/(signed-in)/loans/[id]/papers-section.tsx";
+import { PlanSection } from "#app/(signed-in)/loans/[id]/plan-section.tsx";
 import { readLoan } from "#app/(signed-in)/loans/[id]/read-loan.ts";
 import { ReleaseSection } from "#app/(signed-in)/loans/[id]/release-section.tsx";
 import { RequestSection } from "#app/(signed-in)/loans/[id]/request-section.tsx";
@@ -24,12 +32,22 @@ import { SpecimensSection } from "#app/(signed-in)/loans/[id]/specimens-section.
 import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
 import { VenueSection } from "#app/(signed-in)/loans/[id]/venue-section.tsx";
 import { LoanStateMark } from "#app/(signed-in)/loans/loan-table.tsx";
+import { listLetters } from "#lib/desk/queries/letters.ts";
 import { isLive } from "#lib/loans/loan-state.ts";
+import { listClaims } from "#lib/loans/queries/claims.ts";
+import { findMoney } from "#lib/loans/queries/costings.ts";
+import { facilityOfLoan } from "#lib/loans/queries/facility-needs.ts";
 import { listLoanHandovers } from "#lib/loans/queries/loan-handovers.ts";
 import { listLoanSpecimens } from "#lib/loans/queries/loan-specimens.ts";
+import { messagesOf } from "#lib/loans/queries/messages.ts";
+import { isToBeHeld } from "#lib/loans/queries/reminders.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import type { LineState } from "#lib/loans/schema.ts";
+import { papersOfLoan } from "#lib/papers/queries/loan-papers.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
+import { listInsurances } from "#lib/people/queries/facility.ts";
+import { centreSettings } from "#lib/people/queries.ts";
+import type { Viewer } from "#lib/people/viewer.ts";
 import { now, today } from "#lib/platform/clock.ts";
 
 type Props = { params: Promise<{ id: string }>; searchParams: Promise<Search> };
@@ -72,10 +90,12 @@ function sectionsOf(loan: LoanSheet) {
     cover: loan.submittedAt !== null,
     agreement: accepted,
     crates: accepted || loan.crates.length > 0,
+    papers: accepted || loan.stages.length > 0,
     release: loan.gates.length > 0,
     venue: hasLine(loan, sinceRelease),
     home: hasLine(loan, onTheWayHome),
     custody: hasLine(loan, sinceRelease),
+    messages: loan.submittedAt !== null,
   };
 }
 
@@ -83,6 +103,11 @@ function sectionsOf(loan: LoanSheet) {
 function useOf({ purpose, teachingUse }: LoanSheet["request"]): string | null {
   if (purpose === "") return null;
   return purpose === "teaching" ? words.teachingUses[teachingUse] : words.purposes[purpose];
+}
+
+/** What the borrower holds, for who may record it as cover of this loan. */
+async function insurancesFor(viewer: Viewer, { borrower: { id: institutionId } }: LoanSheet) {
+  return mayDo(viewer, "recordCover", { institutionId }) ? await listInsurances(viewer, institutionId) : [];
 }
 
 function standsAt(loan: LoanSheet) {
@@ -98,7 +123,16 @@ export default async function LoanPage({ params, searchParams }: Props) {
   const specimens = await listLoanSpecimens(viewer, id);
   const moment = now().toISOString();
   const has = sectionsOf(loan);
+  const money = await findMoney(viewer, id);
+  const facility = await facilityOfLoan(viewer, id);
+  const { papers, issuable, languages } = has.papers
+    ? await papersOfLoan(viewer, id)
+    : { papers: [], issuable: [], languages: [] };
+  const claims = has.custody ? await listClaims(viewer, id) : [];
   const handovers = has.custody ? await listLoanHandovers(viewer, id) : [];
+  const messages = has.messages ? await messagesOf(viewer, id) : [];
+  const letters = has.messages ? (await listLetters(viewer, { loanId: id }, { limit: 100 })).rows : [];
+  const mayHold = has.custody && (await isToBeHeld(viewer, id));
   const live = loan.lines.filter((line) => isLive(line.state) || line.state === "closed");
   const limited = live.flatMap((line) => specimens.get(line.specimenId) ?? []);
   const sheets = new Set([...specimens.values()].flatMap((one) => (one.seriesCode === null ? [] : [one.id])));
@@ -115,15 +149,22 @@ export default async function LoanPage({ params, searchParams }: Props) {
     entry("request"),
     entry("specimens", live.length),
     entry("dates"),
+    loan.time.plan !== null && entry("plan"),
     has.decision && entry("decision"),
     has.cover && entry("cover"),
+    hasMoney(loan, money) && entry("money", money.quotations.length + money.statements.length || undefined),
     has.agreement && entry("agreement", loan.agreements.length || undefined),
     entry("limits"),
+    facility !== null && { id: "facility", label: facilityWords.needsTitle },
     has.crates && entry("crates", loan.crates.length || undefined),
     has.release && entry("release"),
     has.venue && entry("venue"),
+    hasLonger(loan) && entry("longer"),
     has.home && entry("home"),
+    has.custody && loan.sight.costs && entry("claims", claims.length || undefined),
     has.custody && entry("custody"),
+    has.papers && entry("papers", papers.filter(({ isNewest }) => isNewest).length || undefined),
+    has.messages && entry("messages", messages.length || undefined),
     maySee(viewer, "audit") && entry("happened"),
   ].filter((one): one is IndexEntry => Boolean(one));
 
@@ -142,7 +183,7 @@ export default async function LoanPage({ params, searchParams }: Props) {
       next={<NextBox things={nextThings(loan, viewer)} title={nextTitle(loan.state)} />}
       index={index}
     >
-      <SuitabilitySection loan={loan} sheets={sheets} />
+      <SuitabilitySection viewer={viewer} loan={loan} sheets={sheets} />
       <RequestSection viewer={viewer} loan={loan} />
       <SpecimensSection
         viewer={viewer}
@@ -152,10 +193,20 @@ export default async function LoanPage({ params, searchParams }: Props) {
         checked={parameterOf(search, "checked")}
       />
       <DatesSection loan={loan} today={today()} />
+      <PlanSection
+        viewer={viewer}
+        loan={loan}
+        today={today()}
+        sections={new Set(index.map(({ id: section }) => section))}
+      />
       {has.decision && <DecisionSection viewer={viewer} loan={loan} />}
-      {has.cover && <CoverSection viewer={viewer} loan={loan} />}
+      {has.cover && (
+        <CoverSection viewer={viewer} loan={loan} insurances={await insurancesFor(viewer, loan)} />
+      )}
+      {hasMoney(loan, money) && <MoneySection viewer={viewer} loan={loan} money={money} today={today()} />}
       {has.agreement && <AgreementSection viewer={viewer} loan={loan} />}
       <LimitsSection specimens={limited} />
+      {facility !== null && <FacilitySection facility={facility} today={today()} />}
       {has.crates && <CratesSection viewer={viewer} loan={loan} />}
       {has.release && (
         <ReleaseSection
@@ -167,6 +218,7 @@ export default async function LoanPage({ params, searchParams }: Props) {
         />
       )}
       {has.venue && <VenueSection viewer={viewer} loan={loan} now={moment} />}
+      {hasLonger(loan) && <LongerSection viewer={viewer} loan={loan} today={today()} />}
       {has.home && (
         <HomeSection
           viewer={viewer}
@@ -176,7 +228,27 @@ export default async function LoanPage({ params, searchParams }: Props) {
           checked={parameterOf(search, "checked")}
         />
       )}
+      {has.custody && loan.sight.costs && (
+        <ClaimsSection
+          viewer={viewer}
+          loan={{ ...loan, lines: loan.lines.filter((line) => sinceRelease.includes(line.state)) }}
+          claims={claims}
+          currency={(await centreSettings()).currency}
+        />
+      )}
       {has.custody && <CustodySection handovers={handovers} />}
+      {has.papers && (
+        <PapersSection loanId={loan.id} papers={papers} issuable={issuable} languages={languages} />
+      )}
+      {has.messages && (
+        <MessagesSection
+          loanId={loan.id}
+          messages={messages}
+          letters={letters}
+          mayWrite={mayDo(viewer, "writeMessage", { institutionId: loan.borrower.id })}
+          mayHold={mayHold}
+        />
+      )}
       {maySee(viewer, "audit") && <HappenedSection viewer={viewer} loan={loan} />}
     </RecordPage>
   );

@@ -4,10 +4,12 @@ import { ActForm } from "#app/_parts/act-form.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { Period, Unknown } from "#app/_parts/figures.tsx";
 import { Section } from "#app/_parts/record-page.tsx";
+import { keptFactsWords as keptWords } from "#app/_words/en/borrow.ts";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
-import { formatMoment, formatMoney } from "#app/_words/format.ts";
+import { formatDate, formatMoment, formatMoney } from "#app/_words/format.ts";
 import { countryName } from "#app/_words/readable.ts";
 import { withdrawLoan } from "#app/(signed-in)/loans/[id]/actions.ts";
+import { AskAgain } from "#app/(signed-in)/slip/ask-again.tsx";
 import { mayChangeSpecimens, statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
@@ -50,6 +52,12 @@ export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanShe
             request.activities.length === 0 ? words.noActivities : request.activities.join(", "),
           ],
           [words.days, <Period key="days" startsOn={request.startsOn} endsOn={request.endsOn} />],
+          typeof request.opensOn === "string" && [keptWords.opensOn, formatDate(request.opensOn)],
+          [
+            keptWords.confirmedOn,
+            loan.factsConfirmedAt === null ? keptWords.notConfirmed : formatMoment(loan.factsConfirmedAt),
+          ],
+          loan.heldUntil !== null && [keptWords.held, formatMoment(loan.heldUntil)],
           [words.contact, contact === "" ? <Unknown key="contact" /> : contact],
           loan.sight.costs && [
             words.statedCover,
@@ -70,6 +78,7 @@ export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanShe
           </Link>
         </p>
       )}
+      <AskAgain viewer={viewer} loan={loan} />
       {mayDo(viewer, "withdrawRequest", subject) && statesBeforeRelease.includes(loan.state) && (
         <details className="no-print">
           <summary>{words.withdrawLoan}</summary>

@@ -3,9 +3,11 @@
 
 import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
-import { FormActions, TextField } from "#app/_parts/fields.tsx";
+import { CheckField, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { agreementWords as words } from "#app/_words/en/loan-acts.ts";
+import { signingWords } from "#app/_words/en/mandates.ts";
+import { DrawnName } from "#app/(signed-in)/loans/[id]/drawn-name.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 
 export function SignForm({
@@ -37,6 +39,13 @@ export function SignForm({
             ]}
           />
           <TextField label={words.role} name="signerRole" error={issueOf(state, "signerRole")} />
+          <DrawnName />
+          <CheckField
+            label={signingWords.electronic}
+            hint={signingWords.electronicHint}
+            name="electronic"
+            error={issueOf(state, "electronic")}
+          />
           <p className="quiet small">{words.fixed}</p>
           <FormActions>
             <button type="submit" disabled={pending}>

@@ -5,6 +5,7 @@ import { Moment } from "#app/_parts/moment.tsx";
 import { Section } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { toneOfLine, loanWords as words } from "#app/_words/en/loan-pages.ts";
+import { standInWords } from "#app/_words/en/stand-ins.ts";
 import { formatDate } from "#app/_words/format.ts";
 import { noteByNumber, putBack } from "#app/(signed-in)/loans/[id]/actions.ts";
 import { CheckSigned, ChecksOnLoan } from "#app/(signed-in)/loans/[id]/checks-on-loan.tsx";
@@ -80,6 +81,12 @@ export function SpecimensSection({
       {isChecked(line) && (
         <Link className="no-print" href={`/loans/${loan.id}/check/${line.specimenId}`}>
           {words.check}
+          <span className="visually-hidden"> {line.accessionNumber}</span>
+        </Link>
+      )}
+      {notes && (line.state === "noted" || line.state === "requested") && (
+        <Link className="no-print" href={`/loans/${loan.id}/stand-ins/${line.specimenId}`}>
+          {standInWords.link}
           <span className="visually-hidden"> {line.accessionNumber}</span>
         </Link>
       )}

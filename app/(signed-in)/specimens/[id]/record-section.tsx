@@ -7,6 +7,8 @@ import { DateText, Money, Quantity, SizeText, Unknown } from "#app/_parts/figure
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
 import { SpecimenPlate } from "#app/_parts/specimen-plate.tsx";
 import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
+import { CostReview } from "#app/(signed-in)/specimens/[id]/cost-review.tsx";
+import { LegalFactsList } from "#app/(signed-in)/specimens/[id]/legal-facts-list.tsx";
 import { PictureForm, StepForm } from "#app/(signed-in)/specimens/[id]/record-forms.tsx";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
@@ -83,6 +85,7 @@ export function RecordSection({ viewer, specimen }: { viewer: Viewer; specimen: 
                 <>
                   <Money key="cost" money={specimen.replacementCost} />, {specimen.replacementCost.basis},{" "}
                   <DateText date={specimen.replacementCost.statedOn} />, {specimen.replacementCost.statedBy}
+                  <CostReview statedOn={specimen.replacementCost.statedOn} />
                 </>
               ) : (
                 <Unknown key="cost" />
@@ -148,6 +151,7 @@ export function RecordSection({ viewer, specimen }: { viewer: Viewer; specimen: 
           ]}
         />
       )}
+      <LegalFactsList specimen={specimen} />
       <div className="no-print">
         {mayDo(viewer, "addPicture") && <PictureForm specimenId={specimen.id} />}
         {mayDo(viewer, "recordPreparationStep") && <StepForm specimenId={specimen.id} />}

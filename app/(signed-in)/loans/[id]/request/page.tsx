@@ -7,6 +7,7 @@ import { requireViewer } from "#app/_server/viewer.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { readLoan } from "#app/(signed-in)/loans/[id]/read-loan.ts";
 import { saveAndSubmit, saveRequest } from "#app/(signed-in)/slip/actions.ts";
+import { keptOfBorrower } from "#app/(signed-in)/slip/kept-of-borrower.ts";
 import { RequestForm } from "#app/(signed-in)/slip/request-form.tsx";
 import { requestVenues } from "#app/(signed-in)/slip/request-venues.ts";
 import { mayChangeSpecimens } from "#lib/loans/loan-state.ts";
@@ -44,7 +45,9 @@ export default async function RequestPage({ params }: { params: Promise<{ id: st
         venues={await requestVenues(viewer, loan.borrower.id)}
         buffers={loan}
         earliest={loan.earliestStart}
+        planned={loan.time.plan?.earliestDelivery ?? null}
         currency={(await centreSettings()).currency}
+        kept={await keptOfBorrower(viewer, loan.borrower.id)}
         save={saveRequest.bind(null, id)}
         submit={submits ? saveAndSubmit.bind(null, id) : undefined}
       />

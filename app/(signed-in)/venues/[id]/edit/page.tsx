@@ -19,7 +19,7 @@ export default async function EditVenuePage({ params }: { params: Promise<{ id: 
   return (
     <PlainPage>
       <Masthead title={words.editVenueTitle(venue.name)} />
-      <VenueForm back={`/institutions/${venue.institutionId}#venue-${venue.id}`} start={venue} />
+      <VenueForm back={`/venues/${venue.id}`} start={venue} reported={Boolean(venue.reportServesUntil)} />
     </PlainPage>
   );
 }

@@ -1,14 +1,18 @@
 /**
- * `GET /loans/{id}/agreement/{version}`: one version of the agreement as a PDF, for
- * who may read its terms. For everybody else, and for a version that nobody drew
+ * `GET /loans/{id}/agreement/{version}?size=a4|letter`: one version of the agreement as
+ * a PDF, for who may read its terms. For everybody else, and for a version that nobody drew
  * up, there is no such page.
  */
+
+import { paperSizeIn, pdfResponse } from "#app/_server/paper-file.ts";
 import { fileRefusal } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
 import { placeWords } from "#app/_words/en/places.ts";
 import { readTerms } from "#lib/loans/frozen-terms.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { paintAgreement } from "#lib/papers/agreement-paper.ts";
+import { agreementCode, checkAddress } from "#lib/papers/check-address.ts";
+import { readConfig } from "#lib/platform/config.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 
 type Context = { params: Promise<{ id: string; version: string }> };
@@ -28,15 +32,18 @@ export async function GET(request: Request, context: Context): Promise<Response>
       party: signature.party as "lender" | "borrower",
       sha256,
     }));
-    const pdf = await paintAgreement({ terms, version: agreement.version, sha256, drawnUpAt, signatures });
-    const name = `${loan.number.replace(/[^\w-]+/g, "-")}-agreement-${agreement.version}.pdf`;
-    return new Response(new Uint8Array(pdf), {
-      headers: {
-        "content-type": "application/pdf",
-        "content-disposition": `inline; filename="${name}"`,
-        "cache-control": "private, no-store",
-      },
+    const { url, secret } = readConfig();
+    const pdf = await paintAgreement({
+      terms,
+      version: agreement.version,
+      sha256,
+      drawnUpAt,
+      signatures,
+      checkAddress: checkAddress(url, agreementCode(agreement.id, secret)),
+      size: paperSizeIn(request),
     });
+    const name = `${loan.number.replace(/[^\w-]+/g, "-")}-agreement-${agreement.version}.pdf`;
+    return pdfResponse(pdf, name);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return fileRefusal(request, error, { address: "/loans", label: placeWords.loans });

@@ -1,0 +1,43 @@
+/**
+ * `GET /venues/{id}/paper?version=2&size=a4|letter`: one version of a venue's facility
+ * report as a PDF, the newest unless another is asked for, for who may see facility
+ * facts of the venue. For everybody else there is no such page.
+ */
+import { paperSizeIn, pdfResponse } from "#app/_server/paper-file.ts";
+import { fileRefusal } from "#app/_server/refusals.ts";
+import { currentViewer } from "#app/_server/viewer.ts";
+import { facilityPaperLabels } from "#app/_words/en/facility-paper.ts";
+import { placeWords } from "#app/_words/en/places.ts";
+import { paintFacilityPaper } from "#lib/papers/facility-paper/file.ts";
+import { getVenueSheet } from "#lib/people/queries/facility.ts";
+import { notFound, Refusal } from "#lib/platform/refusal.ts";
+
+type Context = { params: Promise<{ id: string }> };
+
+export async function GET(request: Request, context: Context): Promise<Response> {
+  try {
+    const { id } = await context.params;
+    const viewer = await currentViewer();
+    if (!viewer) throw new Refusal("unauthenticated", "permission.sign-in");
+    const { venue, institution, reports } = await getVenueSheet(viewer, id);
+    const asked = new URL(request.url).searchParams.get("version");
+    const report = asked === null ? reports[0] : reports.find(({ version }) => String(version) === asked);
+    if (!report) throw notFound("facility report");
+    const { filedAt: _filed, ...said } = report;
+    const pdf = await paintFacilityPaper(
+      {
+        ...said,
+        institution,
+        venue: venue.name,
+        address: [venue.address, venue.town].filter(Boolean).join(", "),
+        countryCode: venue.countryCode,
+      },
+      paperSizeIn(request),
+      { labels: facilityPaperLabels, language: "en", author: institution },
+    );
+    return pdfResponse(pdf, `facility-report-${report.version}.pdf`);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return fileRefusal(request, error, { address: "/institutions", label: placeWords.institutions });
+  }
+}
