@@ -1,11 +1,14 @@
 /**
- * A loan agreement as a document: its parts in the order in which they prevail
- * (conditions of the decision, schedule with its limits, clauses), framed by the
- * parties and the places for their signatures. Everything comes from the terms,
- * which are what is hashed and signed; only the fingerprint and the signatures are
- * added. The order of the clauses and their words are those of the terms.
+ * A loan agreement as a document: the parties, the loan, the conditions of the
+ * decision, the clauses, the places for the signatures, and then the annexes A to M.
+ * Terms of the earlier form keep the order in which they were signed. Everything
+ * comes from the terms, which are what is hashed and signed; only the fingerprint and
+ * the signatures are added. The words of the clauses are those of the terms. Where
+ * the terms have two languages, headings are in both.
  */
-import type { AgreementTerms } from "#lib/loans/frozen-terms.ts";
+import type { AgreementTerms, CurrentTerms, EarlierTerms } from "#lib/loans/frozen-terms.ts";
+import { annexBlocks } from "#lib/papers/agreement-annexes.ts";
+import { clausesBlocks, plainClauses } from "#lib/papers/agreement-clauses.ts";
 import { consentBlocks } from "#lib/papers/agreement-consent.ts";
 import { limitsBlocks } from "#lib/papers/agreement-limits.ts";
 import {
@@ -17,6 +20,7 @@ import {
 } from "#lib/papers/agreement-parts.ts";
 import { scheduleBlocks } from "#lib/papers/agreement-schedule.ts";
 import type { Block, PaperDocument, SignaturePlace } from "#lib/papers/blocks.ts";
+import { inBoth } from "#lib/papers/two-languages.ts";
 import { fill, type PaperWords } from "#lib/papers/words.ts";
 
 /** One party's signature as it is printed. */
@@ -90,16 +94,15 @@ export function partMark(index: number): string {
 
 type Part = { heading: keyof PaperWords["sections"]; blocks: readonly Block[] };
 
-export function agreementDocument(facts: AgreementFacts, words: PaperWords): PaperDocument {
-  const { terms, sha256 } = facts;
-  const { agreement } = words;
-  const { number, title, version, drawnUpOn } = terms.loan;
-  const parts: Part[] = [
+const conditionsPart = (terms: AgreementTerms, words: PaperWords): Part[] =>
+  terms.conditions.length === 0 ? [] : [{ heading: "conditions", blocks: conditionsBlocks(terms, words) }];
+
+/** The order in which the earlier form was signed; its parts bear the letters. */
+function earlierParts(terms: EarlierTerms, words: PaperWords): Part[] {
+  return [
     { heading: "parties", blocks: partiesBlocks(terms, words) },
     { heading: "loan", blocks: loanBlocks(terms, words) },
-    ...(terms.conditions.length === 0
-      ? []
-      : [{ heading: "conditions" as const, blocks: conditionsBlocks(terms, words) }]),
+    ...conditionsPart(terms, words),
     { heading: "schedule", blocks: scheduleBlocks(terms, words) },
     { heading: "limits", blocks: limitsBlocks(terms, words) },
     ...(terms.schedule.some((row) => row.isHuman)
@@ -107,25 +110,50 @@ export function agreementDocument(facts: AgreementFacts, words: PaperWords): Pap
       : []),
     { heading: "transport", blocks: transportBlocks(terms, words) },
     { heading: "cover", blocks: coverBlocks(terms, words) },
-    {
-      heading: "clauses",
-      blocks: terms.clauses.map((clause) => ({
-        kind: "clause",
-        mark: String(clause.number),
-        heading: clause.heading,
-        text: clause.text,
-      })),
-    },
+    { heading: "clauses", blocks: plainClauses(terms) },
   ];
+}
+
+function currentParts(terms: CurrentTerms, words: PaperWords): Part[] {
+  return [
+    { heading: "parties", blocks: partiesBlocks(terms, words) },
+    { heading: "loan", blocks: loanBlocks(terms, words) },
+    ...conditionsPart(terms, words),
+    { heading: "clauses", blocks: clausesBlocks(terms, words) },
+  ];
+}
+
+const romanMarks = ["I", "II", "III", "IV", "V", "VI"] as const;
+/** Letters are the annexes' own. */
+const romanMark = (index: number): string => romanMarks[index] ?? String(index + 1);
+
+/** @param second the words of the second language of the terms, where they have one */
+export function agreementDocument(
+  facts: AgreementFacts,
+  words: PaperWords,
+  second: PaperWords | null = null,
+): PaperDocument {
+  const { terms, sha256 } = facts;
+  const { agreement } = words;
+  const { number, title, version, drawnUpOn } = terms.loan;
+  const isEarlier = terms.format === "loan-agreement-2";
+  const parts = isEarlier ? earlierParts(terms, words) : currentParts(terms, words);
+  const both = inBoth(words, second);
+  const markOf = isEarlier ? partMark : romanMark;
   const blocksOf = ({ heading, blocks }: Part, index: number): Block[] => [
-    { kind: "heading", mark: partMark(index), text: words.sections[heading] },
+    { kind: "heading", mark: markOf(index), text: both(({ sections }) => sections[heading]) },
     ...blocks,
   ];
   const contents = parts.flatMap(blocksOf);
   const signing = blocksOf({ heading: "signatures", blocks: signatureBlocks(facts, words) }, parts.length);
   // nobody signs a page that holds nothing but signatures: the last clause goes with them
-  const closing: Block = { kind: "together", blocks: [...contents.slice(-1), ...signing] };
+  const last = contents.at(-1);
+  const closing: Block[] =
+    last?.kind === "clause"
+      ? [...contents.slice(0, -1), { kind: "together", blocks: [last, ...signing] }]
+      : [...contents, { kind: "together", blocks: signing }];
   return {
+    decimalMark: words.write.decimalMark,
     head: {
       left: `${agreement.name} ${number}`,
       right: fill(agreement.version, { version }),
@@ -137,15 +165,15 @@ export function agreementDocument(facts: AgreementFacts, words: PaperWords): Pap
     blocks: [
       {
         kind: "title",
-        overline: `${agreement.name} ${number}`,
+        overline: `${both((said) => said.agreement.name)} ${number}`,
         title,
         lines: [
           fill(agreement.subtitle, { lender: terms.lender.name, borrower: terms.borrower.name }),
           fill(agreement.drawnUp, { version, day: words.write.day(drawnUpOn) }),
         ],
       },
-      ...contents.slice(0, -1),
-      closing,
+      ...closing,
+      ...(isEarlier ? [] : annexBlocks(terms, words, second)),
     ],
   };
 }

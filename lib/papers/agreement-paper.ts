@@ -4,12 +4,14 @@
  * fault of the program and nothing is painted. The same agreement with the same
  * signatures gives the same bytes.
  */
-import type { AgreementTerms } from "#lib/loans/frozen-terms.ts";
+import { type AgreementTerms, rulingLanguage } from "#lib/loans/frozen-terms.ts";
 import { agreementDocument, type PaperSignature } from "#lib/papers/agreement-document.ts";
 import { measureText } from "#lib/papers/fonts.ts";
-import { paperWordsIn } from "#lib/papers/languages.ts";
+import { paperLanguages, paperWordsIn } from "#lib/papers/languages.ts";
 import { layOut } from "#lib/papers/layout.ts";
 import { paintPages } from "#lib/papers/paint.ts";
+import type { PaperSize } from "#lib/papers/sheet.ts";
+import { withCheck } from "#lib/papers/travel-blocks.ts";
 import { fill } from "#lib/papers/words.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 
@@ -21,6 +23,9 @@ export type AgreementPaper = {
   /** ISO 8601; stands in the file as its day of making */
   drawnUpAt: string;
   signatures: readonly PaperSignature[];
+  /** Where anyone who holds it can check it; without one no code is printed. */
+  checkAddress?: string;
+  size?: PaperSize;
 };
 
 /** @throws {RangeError} for a version, a fingerprint or a signature that is not of these terms */
@@ -34,15 +39,27 @@ export async function paintAgreement(paper: AgreementPaper): Promise<Uint8Array>
   if (new Set(signatures.map(({ party }) => party)).size !== signatures.length)
     throw new RangeError("A party signs once.");
 
-  const words = paperWordsIn(terms.language);
+  const ruling = rulingLanguage(terms);
+  // a paper without words of its own in the language that rules is set in English around its clauses
+  const language = paperLanguages.find((known) => known === ruling) ?? "en";
+  const words = paperWordsIn(language);
+  const other = terms.format === "loan-agreement-2" ? undefined : terms.languages[1];
+  const second = paperLanguages.find((known) => known === other);
   const { number, title } = terms.loan;
-  const pages = layOut(agreementDocument({ terms, sha256, signatures }, words), measureText);
+  const plain = agreementDocument(
+    { terms, sha256, signatures },
+    words,
+    second === undefined ? null : paperWordsIn(second),
+  );
+  const { checkAddress, size } = paper;
+  const document = checkAddress === undefined ? plain : withCheck(plain, { sha256, checkAddress }, words);
+  const pages = layOut(document, measureText, size);
   return paintPages(pages, {
     title: fill(words.agreement.metadata.title, { number, version }),
     author: terms.lender.name,
     subject: fill(words.agreement.metadata.subject, { title }),
     keywords: [sha256],
-    language: terms.language,
+    language,
     madeAt: drawnUpAt,
   });
 }

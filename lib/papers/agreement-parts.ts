@@ -72,7 +72,7 @@ export function loanBlocks({ purpose, term, venue }: AgreementTerms, words: Pape
         },
         {
           term: loan.activities,
-          paragraphs: [allowed(activities.join("; "))],
+          paragraphs: [allowed(activities.join(write.semicolon))],
         },
         {
           term: loan.venue,
@@ -112,7 +112,7 @@ export function conditionsBlocks({ conditions }: AgreementTerms, words: PaperWor
   ];
 }
 
-function cratesBlock({ crates }: AgreementTerms, words: PaperWords): Block {
+export function cratesBlock({ crates }: AgreementTerms, words: PaperWords): Block {
   const { transport, write } = words;
   if (crates.length === 0) return { kind: "paragraph", text: transport.noCrates };
   return {
@@ -151,7 +151,7 @@ function cratesBlock({ crates }: AgreementTerms, words: PaperWords): Block {
   };
 }
 
-function stagesBlock({ stages }: AgreementTerms, words: PaperWords): Block {
+export function stagesBlock({ stages }: AgreementTerms, words: PaperWords): Block {
   const { transport, write } = words;
   if (stages.length === 0) return { kind: "paragraph", text: transport.noStages };
   const crossesCountries = stages.some(({ through }) => through.length > 0);

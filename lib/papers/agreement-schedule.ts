@@ -6,6 +6,7 @@
  */
 import type { AgreementTerms, ScheduleRow } from "#lib/loans/frozen-terms.ts";
 import type { Block, Cell, Span, TableColumn, Text } from "#lib/papers/blocks.ts";
+import { inBoth } from "#lib/papers/two-languages.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";
 
 /** "ethanol 70 %", held together at the end of a line. */
@@ -27,7 +28,7 @@ function kindLine(row: ScheduleRow, words: PaperWords): Text {
       : `, ${fill(schedule.sheetOf, { number: row.series.number, code: row.series.code })}`;
   const small = (text: string): Span => ({ text, emphasis: "small" });
   return [
-    small(`${say(schedule.kinds, row.kind)}, ${madeOf(row, words)}${series}; `),
+    small(`${say(schedule.kinds, row.kind)}, ${madeOf(row, words)}${series}${words.write.semicolon}`),
     row.isHuman ? small(`${schedule.human}.`) : { text: row.scientificName, emphasis: "small latin" },
     ...(row.isHuman ? [] : [small(".")]),
   ];
@@ -51,8 +52,10 @@ function specimenCell(row: ScheduleRow, words: PaperWords): Cell {
       ...(row.latinTitle === "" ? [] : [[{ text: row.latinTitle, emphasis: "latin" as const }]]),
       kindLine(row, words),
       ...small([
-        components.length === 0 ? "" : fill(schedule.components, { components: components.join("; ") }),
-        hazards.length === 0 ? "" : fill(schedule.hazards, { hazards: hazards.join("; ") }),
+        components.length === 0
+          ? ""
+          : fill(schedule.components, { components: components.join(write.semicolon) }),
+        hazards.length === 0 ? "" : fill(schedule.hazards, { hazards: hazards.join(write.semicolon) }),
         // what may be handled is for the purpose and the consent to say; only what may not is said here
         row.use === "handling" ? "" : say(schedule.uses, row.use),
         row.isWithMount ? schedule.withMount : "",
@@ -77,8 +80,16 @@ function specimenCell(row: ScheduleRow, words: PaperWords): Cell {
   };
 }
 
-export function scheduleBlocks({ schedule: rows, cover }: AgreementTerms, words: PaperWords): Block[] {
+/** @param second what heads the columns as well, where the terms have two languages */
+export function scheduleBlocks(
+  { schedule: rows, cover }: AgreementTerms,
+  words: PaperWords,
+  second: PaperWords | null = null,
+): Block[] {
   const { schedule, write } = words;
+  const both = inBoth(words, second);
+  const head = (name: "number" | "accessionNumber" | "specimen" | "length" | "width" | "height" | "mass") =>
+    both((said) => said.schedule[name]);
   const costs = rows.map((row) => row.replacementCost);
   const currencies = [...new Set(costs.flatMap((cost) => (cost === null ? [] : [cost.currency])))];
   const [currency] = currencies;
@@ -112,16 +123,26 @@ export function scheduleBlocks({ schedule: rows, cover }: AgreementTerms, words:
     {
       kind: "table",
       columns: [
-        right(schedule.number),
-        { header: schedule.accessionNumber, align: "left", width: "fit" },
-        { header: schedule.specimen, align: "left", width: { share: 1 } },
-        right(schedule.length),
-        right(schedule.width),
-        decimal(schedule.height),
-        decimal(schedule.mass),
-        decimal(oneCurrency === null ? schedule.cost : fill(schedule.costIn, { currency: oneCurrency })),
+        right(head("number")),
+        { header: head("accessionNumber"), align: "left", width: "fit" },
+        { header: head("specimen"), align: "left", width: { share: 1 } },
+        right(head("length")),
+        right(head("width")),
+        decimal(head("height")),
+        decimal(head("mass")),
+        decimal(
+          both(({ schedule: { cost, costIn } }) =>
+            oneCurrency === null ? cost : fill(costIn, { currency: oneCurrency }),
+          ),
+        ),
         ...(hasCurrencyColumn
-          ? [{ header: schedule.currency, align: "left", width: "fit" } satisfies TableColumn]
+          ? [
+              {
+                header: both((said) => said.schedule.currency),
+                align: "left",
+                width: "fit",
+              } satisfies TableColumn,
+            ]
           : []),
       ],
       rows: rows.map((row, index) => [

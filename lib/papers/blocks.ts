@@ -4,6 +4,8 @@
  * language; layout measures them and gives them a place, and loses no word of them.
  */
 
+import type { Figure } from "#lib/papers/drawing.ts";
+
 /** `latin` is for Latin names, `code` for numbers that are read letter by letter. */
 export type Emphasis = "strong" | "latin" | "code" | "quiet" | "small" | "small latin";
 
@@ -11,8 +13,8 @@ export type Span = { text: string; emphasis?: Emphasis };
 /** Words with or without emphasis inside. A line feed begins a new line. */
 export type Text = string | readonly Span[];
 
-/** One cell of a table: some words, or several paragraphs below each other. */
-export type Cell = Text | { paragraphs: readonly Text[] };
+/** One cell of a table: some words, several paragraphs below each other, or a figure. */
+export type Cell = Text | { paragraphs: readonly Text[] } | { figure: Figure };
 
 export type ColumnAlign = "left" | "right" | "decimal";
 
@@ -43,7 +45,12 @@ export type Block =
   | { kind: "note"; text: Text }
   | { kind: "clause"; mark: string; heading: string; text: Text }
   | { kind: "definitions"; rows: readonly { term: string; paragraphs: readonly Text[] }[] }
-  | { kind: "columns"; columns: readonly { heading: string; lines: readonly Text[] }[] }
+  /** Large is for labels, which are read from a distance. */
+  | {
+      kind: "columns";
+      columns: readonly { heading: string; lines: readonly Text[] }[];
+      look?: "large";
+    }
   | {
       kind: "table";
       columns: readonly TableColumn[];
@@ -51,6 +58,16 @@ export type Block =
       /** A last row under a rule; it stays with the row before it. */
       total?: readonly Cell[];
     }
+  /** The title of a label. */
+  | { kind: "display"; text: Text }
+  /** A sentence that nobody may overlook. */
+  | { kind: "notice"; text: Text }
+  /** Figures beside each other, each with its caption; as many in a row as there is room for. */
+  | { kind: "figures"; figures: readonly { figure: Figure; caption: Text }[]; cellPt: number }
+  /** A figure with lines beside it. */
+  | { kind: "beside"; figure: Figure; lines: readonly Text[] }
+  /** Places to write on by hand, or what is known already; so many in a row. */
+  | { kind: "fields"; fields: readonly { label: string; value: Text | null }[]; perRow: number }
   | { kind: "signatures"; places: readonly SignaturePlace[] }
   | { kind: "page-break" }
   /** Stays on one page as long as one page holds it. */
@@ -62,10 +79,19 @@ export type PaperDocument = {
   /** `pageOf` holds {page} and {pages}. */
   foot: { left: Text; pageOf: string };
   blocks: readonly Block[];
+  /** How the language of the paper writes figures; a point where nothing is said. */
+  decimalMark?: string;
+  /** The same set smaller, where it does not stand on one page and should. */
+  smaller?: PaperDocument;
 };
 
 export const toSpans = (text: Text): readonly Span[] => (typeof text === "string" ? [{ text }] : text);
 
+export function figureIn(cell: Cell): Figure | null {
+  return typeof cell === "object" && "figure" in cell ? cell.figure : null;
+}
+
 export function paragraphsOf(cell: Cell): readonly Text[] {
-  return typeof cell === "object" && "paragraphs" in cell ? cell.paragraphs : [cell];
+  if (typeof cell === "object" && "paragraphs" in cell) return cell.paragraphs;
+  return typeof cell === "object" && "figure" in cell ? [] : [cell];
 }

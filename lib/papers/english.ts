@@ -1,50 +1,16 @@
 /** What the papers say, in English. Figures carry a comma between thousands, as the clauses do. */
+import { englishAnnexes } from "#lib/papers/english-annexes.ts";
+import { englishClosure } from "#lib/papers/english-closure.ts";
+import { englishCondition } from "#lib/papers/english-condition.ts";
+import { englishCourier } from "#lib/papers/english-courier.ts";
+import { englishCustoms } from "#lib/papers/english-customs.ts";
+import { englishTrade } from "#lib/papers/english-trade.ts";
+import { englishTravel } from "#lib/papers/english-travel.ts";
 import type { PaperWords } from "#lib/papers/words.ts";
-
-const locale = "en-GB";
-
-const dayFormat = new Intl.DateTimeFormat(locale, {
-  day: "numeric",
-  month: "long",
-  year: "numeric",
-  timeZone: "UTC",
-});
-const timeFormat = new Intl.DateTimeFormat(locale, {
-  hour: "2-digit",
-  minute: "2-digit",
-  hourCycle: "h23",
-  timeZone: "UTC",
-});
-const countryNames = new Intl.DisplayNames("en", { type: "region", fallback: "code" });
-const listFormat = new Intl.ListFormat(locale, { type: "conjunction" });
-const eitherFormat = new Intl.ListFormat(locale, { type: "disjunction" });
-
-/** A day is not torn apart at the end of a line. */
-const day = (date: Date) => dayFormat.format(date).replaceAll(" ", "\u00A0");
+import { writingIn } from "#lib/papers/writing.ts";
 
 export const englishPaper: PaperWords = {
-  write: {
-    day: (date) => day(new Date(`${date}T00:00:00Z`)),
-    moment: (iso) => `${day(new Date(iso))}, ${timeFormat.format(new Date(iso))}\u00A0UTC`,
-    number: (value, decimals = { least: 0, most: 3 }) =>
-      new Intl.NumberFormat("en", {
-        minimumFractionDigits: decimals.least,
-        maximumFractionDigits: decimals.most,
-      }).format(value),
-    country: (code) => (/^[A-Z]{2}$/.test(code) ? (countryNames.of(code) ?? code) : code),
-    days: (count) => `${count}\u00A0${count === 1 ? "day" : "days"}`,
-    list: (items) => listFormat.format(items),
-    either: (items) => eitherFormat.format(items),
-    amount: ({ minor, currency }) => {
-      const digits =
-        new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions()
-          .maximumFractionDigits ?? 2;
-      return new Intl.NumberFormat("en", {
-        minimumFractionDigits: digits,
-        maximumFractionDigits: digits,
-      }).format(minor / 10 ** digits);
-    },
-  },
+  write: writingIn({ locale: "en-GB", day: "day", days: "days" }),
   agreement: {
     name: "Loan agreement",
     version: "Version {version}",
@@ -324,4 +290,16 @@ export const englishPaper: PaperWords = {
     time: "Time",
     hashShort: "SHA-256",
   },
+  check: {
+    alternative: "QR code with the address {address}",
+    sentence: "Whoever holds this paper can see at this address whether it is the valid version:",
+    hash: "SHA-256 of the content:",
+  },
+  travel: englishTravel,
+  trade: englishTrade,
+  customs: englishCustoms,
+  condition: englishCondition,
+  courier: englishCourier,
+  closure: englishClosure,
+  annexes: englishAnnexes,
 };

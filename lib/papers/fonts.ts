@@ -36,7 +36,7 @@ function load(name: FontName): LoadedFont {
   const known = loaded.get(name);
   if (known !== undefined) return known;
   const folder = path.join(/* turbopackIgnore: true */ process.cwd(), "node_modules/dejavu-fonts-ttf/ttf");
-  const bytes = readFileSync(path.join(folder, fontFiles[name]));
+  const bytes = readFileSync(path.join(/* turbopackIgnore: true */ folder, fontFiles[name]));
   const font = { bytes, font: fontkit.create(bytes), widths: new Map<string, number>() };
   loaded.set(name, font);
   return font;

@@ -6,6 +6,7 @@
 import type { Text } from "#lib/papers/blocks.ts";
 import { baselineOf, type Measure, type TextStyle } from "#lib/papers/sheet.ts";
 import type { Placed, Strip } from "#lib/papers/strips.ts";
+import type { StructureNode } from "#lib/papers/structure.ts";
 import { type Line, wrapText } from "#lib/papers/wrap.ts";
 
 /** Lines in their column; `shiftPt` moves one line to the right, for figures that align. */
@@ -13,20 +14,33 @@ export type ColumnOfLines = {
   leftPt: number;
   rightPt: number;
   style: TextStyle;
-  lines: readonly (Line & { shiftPt?: number })[];
+  lines: readonly (Line & { shiftPt?: number; node?: StructureNode })[];
+};
+
+export type ColumnPlace = {
+  leftPt: number;
+  rightPt: number;
+  measure: Measure;
+  /** What the texts are a part of: all of one, or each of its own. */
+  node?: StructureNode | readonly StructureNode[] | undefined;
 };
 
 /** @param leftPt @param rightPt edges of the column on the sheet */
 export function columnOf(
   texts: readonly Text[],
   style: TextStyle,
-  { leftPt, rightPt, measure }: { leftPt: number; rightPt: number; measure: Measure },
+  { leftPt, rightPt, measure, node }: ColumnPlace,
 ): ColumnOfLines {
+  const nodeOf = (index: number) => (node === undefined || "tag" in node ? node : node[index]);
   return {
     leftPt,
     rightPt,
     style,
-    lines: texts.flatMap((text) => wrapText(text, style, rightPt - leftPt, measure)),
+    lines: texts.flatMap((text, index) => {
+      const own = nodeOf(index);
+      const lines = wrapText(text, style, rightPt - leftPt, measure);
+      return own === undefined ? lines : lines.map((line) => ({ ...line, node: own }));
+    }),
   };
 }
 
@@ -62,6 +76,7 @@ export function stripsOf(columns: readonly ColumnOfLines[], gapPt = 0): Strip[] 
         style,
         widthPt,
         column: { leftPt, rightPt },
+        ...(line.node === undefined ? {} : { node: line.node }),
       }));
     }),
   }));

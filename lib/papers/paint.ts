@@ -1,19 +1,31 @@
 /**
  * Pages into the bytes of a PDF. Nothing is decided here: each word goes where
  * layout put it, in fonts that are embedded as subsets, so that the paper reads the
- * same everywhere and its text can be searched. The same pages with the same facts
+ * same everywhere and its text can be searched; drawings are paths, and every piece is
+ * tagged with the node that it belongs to. The same pages with the same facts
  * give the same bytes: the day of making is passed in.
  */
 import fontkit from "@pdf-lib/fontkit";
 import {
+  appendBezierCurve,
   beginText,
+  closePath,
+  concatTransformationMatrix,
+  drawObject,
   endText,
+  fill,
+  fillAndStroke,
   lineTo,
   moveTo,
   PDFDocument,
   type PDFFont,
-  type PDFName,
+  type PDFImage,
+  PDFName,
+  PDFOperator,
+  PDFOperatorNames,
   type PDFPage,
+  popGraphicsState,
+  pushGraphicsState,
   rgb,
   setFillingColor,
   setFontAndSize,
@@ -23,10 +35,13 @@ import {
   showText,
   stroke,
 } from "pdf-lib";
+import { type DrawnPath, isPicture, type Picture } from "#lib/papers/drawing.ts";
 import { type FontName, fontBytes, fontFeatures, runsOf } from "#lib/papers/fonts.ts";
 import type { PaperPage } from "#lib/papers/layout.ts";
-import { type Ink, inks, sheet } from "#lib/papers/sheet.ts";
+import { type Ink, inks, type Sheet } from "#lib/papers/sheet.ts";
 import type { Placed } from "#lib/papers/strips.ts";
+import { rootOf, type StructureNode } from "#lib/papers/structure.ts";
+import { type OutlineEntry, Tags, writeOutline } from "#lib/papers/tags.ts";
 
 /** What the file says of itself. */
 export type PaperFacts = {
@@ -67,7 +82,7 @@ async function embedFonts(
 }
 
 /** Letters of one page; a font gets one name on it, however often it changes. */
-function textPainter(page: PDFPage, fonts: ReadonlyMap<FontName, PDFFont>) {
+function textPainter(page: PDFPage, sheet: Sheet, fonts: ReadonlyMap<FontName, PDFFont>) {
   const keys = new Map<FontName, PDFName>();
   const keyOf = (name: FontName, font: PDFFont) => {
     const known = keys.get(name) ?? page.node.newFontDictionary(font.name, font.ref);
@@ -89,7 +104,11 @@ function textPainter(page: PDFPage, fonts: ReadonlyMap<FontName, PDFFont>) {
   };
 }
 
-function paintRule(page: PDFPage, { xPt, toXPt, yPt, weightPt, ink }: Extract<Placed, { kind: "rule" }>) {
+function paintRule(
+  page: PDFPage,
+  sheet: Sheet,
+  { xPt, toXPt, yPt, weightPt, ink }: Extract<Placed, { kind: "rule" }>,
+) {
   const y = sheet.heightPt - yPt;
   page.pushOperators(
     setStrokingColor(colourOf(ink)),
@@ -100,9 +119,115 @@ function paintRule(page: PDFPage, { xPt, toXPt, yPt, weightPt, ink }: Extract<Pl
   );
 }
 
-export async function paintPages(pages: readonly PaperPage[], facts: PaperFacts): Promise<Uint8Array> {
-  const document = await PDFDocument.create({ updateMetadata: false });
-  document.registerFontkit(fontkit);
+function pathOperators({ steps, fill: filling, stroke: line }: DrawnPath): PDFOperator[] {
+  if (filling === undefined && line === undefined) return [];
+  return [
+    ...(filling === undefined ? [] : [setFillingColor(colourOf(filling))]),
+    ...(line === undefined ? [] : [setStrokingColor(colourOf(line.ink)), setLineWidth(line.width)]),
+    ...steps.map((step) => {
+      if (step[0] === "Z") return closePath();
+      if (step[0] === "C") return appendBezierCurve(step[1], step[2], step[3], step[4], step[5], step[6]);
+      return step[0] === "M" ? moveTo(step[1], step[2]) : lineTo(step[1], step[2]);
+    }),
+    filling === undefined ? stroke() : line === undefined ? fill() : fillAndStroke(),
+  ];
+}
+
+/** Drawings as paths, pictures as they are; both from their upper left corner. */
+function figurePainter(page: PDFPage, sheet: Sheet, pictures: ReadonlyMap<Picture, PDFImage>) {
+  const keys = new Map<PDFImage, PDFName>();
+  return ({ xPt, yPt, figure }: Extract<Placed, { kind: "figure" }>) => {
+    const { image, widthPt, heightPt } = figure;
+    const topPt = sheet.heightPt - yPt;
+    if (!isPicture(image)) {
+      page.pushOperators(
+        pushGraphicsState(),
+        // y downwards, from the upper left corner
+        concatTransformationMatrix(widthPt / image.width, 0, 0, -heightPt / image.height, xPt, topPt),
+        ...image.paths.flatMap(pathOperators),
+        popGraphicsState(),
+      );
+      return;
+    }
+    const embedded = pictures.get(image);
+    if (embedded === undefined) throw new RangeError("A picture was not embedded.");
+    const key = keys.get(embedded) ?? page.node.newXObject("Picture", embedded.ref);
+    keys.set(embedded, key);
+    page.pushOperators(
+      pushGraphicsState(),
+      concatTransformationMatrix(widthPt, 0, 0, heightPt, xPt, topPt - heightPt),
+      drawObject(key),
+      popGraphicsState(),
+    );
+  };
+}
+
+/** Pictures that occur, each embedded once. */
+async function embedPictures(
+  document: PDFDocument,
+  pages: readonly PaperPage[],
+): Promise<Map<Picture, PDFImage>> {
+  const pictures = new Map<Picture, PDFImage>();
+  for (const { items } of pages)
+    for (const item of items) {
+      if (item.kind !== "figure" || !isPicture(item.figure.image)) continue;
+      const { image } = item.figure;
+      if (pictures.has(image)) continue;
+      const { mime, bytes } = image;
+      const embedded = mime === "image/png" ? await document.embedPng(bytes) : await document.embedJpg(bytes);
+      pictures.set(image, embedded);
+    }
+  return pictures;
+}
+
+const beginMark = (tag: string, properties: string) =>
+  PDFOperator.of(PDFOperatorNames.BeginMarkedContentSequence, [PDFName.of(tag), properties]);
+const endMark = () => PDFOperator.of(PDFOperatorNames.EndMarkedContent);
+
+/** What is in no tree is an artifact: the running head and foot by their name, the rest as layout. */
+function artifactOf(item: Placed, sheet: Sheet): string {
+  if (item.yPt <= sheet.headRulePt) return "<</Type /Pagination /Subtype /Header>>";
+  if (item.yPt >= sheet.footRulePt) return "<</Type /Pagination /Subtype /Footer>>";
+  return "<</Type /Layout>>";
+}
+
+const nodeOf = (item: Placed): StructureNode | null => (item.kind === "rule" ? null : (item.node ?? null));
+
+/** Neighbours that one node holds, or that are artifacts of one kind, are one marked piece. */
+function piecesOf({
+  items,
+  sheet,
+}: PaperPage): { node: StructureNode | null; kind: string; items: Placed[] }[] {
+  const pieces: { node: StructureNode | null; kind: string; items: Placed[] }[] = [];
+  for (const item of items) {
+    const node = nodeOf(item);
+    const kind = node === null ? artifactOf(item, sheet) : "";
+    const last = pieces.at(-1);
+    if (last !== undefined && last.node === node && last.kind === kind) last.items.push(item);
+    else pieces.push({ node, kind, items: [item] });
+  }
+  return pieces;
+}
+
+/** Headings in reading order, each where it begins. */
+function outlineEntries(pages: readonly PaperPage[]): OutlineEntry[] {
+  const entries = new Map<StructureNode, OutlineEntry>();
+  pages.forEach(({ items, sheet }, page) => {
+    for (const item of items) {
+      if (item.kind !== "text" || item.node === undefined) continue;
+      const level = /^H([1-6])$/.exec(item.node.tag)?.[1];
+      if (level === undefined) continue;
+      const entry = entries.get(item.node);
+      const topPt = Math.round(sheet.heightPt - item.yPt + item.style.sizePt * 1.5);
+      if (entry === undefined)
+        entries.set(item.node, { level: Number(level), text: item.text.trim(), page, topPt });
+      else entry.text = `${entry.text} ${item.text.trim()}`;
+    }
+  });
+  return [...entries.values()];
+}
+
+function stateFacts(document: PDFDocument, facts: PaperFacts): void {
   document.setTitle(facts.title, { showInWindowTitleBar: true });
   document.setAuthor(facts.author);
   document.setSubject(facts.subject);
@@ -112,15 +237,42 @@ export async function paintPages(pages: readonly PaperPage[], facts: PaperFacts)
   document.setProducer("Anatheca");
   document.setCreationDate(new Date(facts.madeAt));
   document.setModificationDate(new Date(facts.madeAt));
+}
 
+export async function paintPages(pages: readonly PaperPage[], facts: PaperFacts): Promise<Uint8Array> {
+  const document = await PDFDocument.create({ updateMetadata: false });
+  document.registerFontkit(fontkit);
+  stateFacts(document, facts);
   const fonts = await embedFonts(document, pages);
-  for (const { items } of pages) {
+  const pictures = await embedPictures(document, pages);
+  const tags = new Tags();
+  for (const [index, paper] of pages.entries()) {
+    const { sheet } = paper;
     const page = document.addPage([sheet.widthPt, sheet.heightPt]);
-    const paintText = textPainter(page, fonts);
-    for (const item of items) {
-      if (item.kind === "rule") paintRule(page, item);
-      else paintText(item);
+    const paintText = textPainter(page, sheet, fonts);
+    const paintFigure = figurePainter(page, sheet, pictures);
+    for (const { node, kind, items } of piecesOf(paper)) {
+      page.pushOperators(
+        node === null
+          ? beginMark("Artifact", kind)
+          : beginMark(node.tag, `<</MCID ${tags.mark(node, index)}>>`),
+      );
+      for (const item of items) {
+        if (item.kind === "rule") paintRule(page, sheet, item);
+        else if (item.kind === "text") paintText(item);
+        else {
+          const { xPt, yPt, figure } = item;
+          const bottomPt = sheet.heightPt - yPt - figure.heightPt;
+          if (node !== null)
+            tags.frame(node, [xPt, bottomPt, xPt + figure.widthPt, bottomPt + figure.heightPt]);
+          paintFigure(item);
+        }
+      }
+      page.pushOperators(endMark());
     }
   }
+  const said = pages.flatMap(({ items }) => items.map(nodeOf)).find((node) => node !== null);
+  if (said) tags.write(document, rootOf(said));
+  writeOutline(document, outlineEntries(pages));
   return document.save({ addDefaultPage: false, updateFieldAppearances: false });
 }

@@ -1,6 +1,6 @@
 /**
- * The sheet that papers are printed on: A4, generous margins, one type scale, few
- * inks. All measures are points (1/72 inch) from the upper left corner. Headings
+ * The sheet that papers are printed on: A4 or Letter, generous margins, one type
+ * scale, few inks. All measures are points (1/72 inch) from the upper left corner. Headings
  * and Latin names are set in the serif, running text in the sans, numbers that are
  * read letter by letter in the mono.
  */
@@ -17,7 +17,15 @@ export const faces = [
 ] as const;
 export type Face = (typeof faces)[number];
 
-export const inks = { ink: "#1D2326", quiet: "#5B6469", accent: "#1B5E63", rule: "#B9B5A9" } as const;
+export const inks = {
+  ink: "#1D2326",
+  quiet: "#5B6469",
+  accent: "#1B5E63",
+  rule: "#B9B5A9",
+  black: "#000000",
+  shade: "#E4E1D8",
+  white: "#FFFFFF",
+} as const;
 export type Ink = keyof typeof inks;
 
 export type TextStyle = { face: Face; sizePt: number; leadingPt: number; ink: Ink };
@@ -25,26 +33,50 @@ export type TextStyle = { face: Face; sizePt: number; leadingPt: number; ink: In
 /** How wide some words are. Given from outside, so that layout needs no font. */
 export type Measure = (text: string, face: Face, sizePt: number) => number;
 
-/** A4 is 210 by 297 mm (ISO 216). */
-const A4_WIDTH_PT = 595.28;
-const A4_HEIGHT_PT = 841.89;
+/** A sheet with its margins. The text stands between top and bottom; head and foot stand outside. */
+export type Sheet = {
+  widthPt: number;
+  heightPt: number;
+  leftPt: number;
+  rightPt: number;
+  topPt: number;
+  bottomPt: number;
+  headBaselinePt: number;
+  headRulePt: number;
+  footRulePt: number;
+  footBaselinePt: number;
+};
 
-export const sheet = {
-  widthPt: A4_WIDTH_PT,
-  heightPt: A4_HEIGHT_PT,
-  leftPt: 64,
-  rightPt: A4_WIDTH_PT - 60,
-  /** Where the text begins and ends; head and foot stand outside. */
-  topPt: 88,
-  bottomPt: A4_HEIGHT_PT - 82,
-  headBaselinePt: 54,
-  headRulePt: 62,
-  footRulePt: A4_HEIGHT_PT - 62,
-  footBaselinePt: A4_HEIGHT_PT - 48,
-} as const;
+export const paperSizes = ["a4", "letter"] as const;
+export type PaperSize = (typeof paperSizes)[number];
 
-export const bodyWidthPt = sheet.rightPt - sheet.leftPt;
-export const bodyHeightPt = sheet.bottomPt - sheet.topPt;
+function sheetOf(widthPt: number, heightPt: number): Sheet {
+  return {
+    widthPt,
+    heightPt,
+    leftPt: 64,
+    rightPt: widthPt - 60,
+    topPt: 88,
+    bottomPt: heightPt - 82,
+    headBaselinePt: 54,
+    headRulePt: 62,
+    footRulePt: heightPt - 62,
+    footBaselinePt: heightPt - 48,
+  };
+}
+
+/** A4 is 210 by 297 mm (ISO 216), Letter 8.5 by 11 in (from memory). */
+export const sheets: Readonly<Record<PaperSize, Sheet>> = {
+  a4: sheetOf(595.28, 841.89),
+  letter: sheetOf(612, 792),
+};
+
+export const sheet: Sheet = sheets.a4;
+
+export const bodyWidthOf = ({ leftPt, rightPt }: Sheet): number => rightPt - leftPt;
+export const bodyHeightOf = ({ topPt, bottomPt }: Sheet): number => bottomPt - topPt;
+export const bodyWidthPt = bodyWidthOf(sheet);
+export const bodyHeightPt = bodyHeightOf(sheet);
 
 /** Terms and clause headings stand in a margin column, their text beside it. */
 export const marginColumnPt = 118;
@@ -64,6 +96,12 @@ export const styles = {
   cell: { face: "sans", sizePt: 7.8, leadingPt: 10.8, ink: "ink" },
   columnHeader: { face: "sans", sizePt: 6.9, leadingPt: 9, ink: "quiet" },
   running: { face: "sans", sizePt: 7, leadingPt: 9, ink: "quiet" },
+  /** On a label, read from a distance. */
+  display: { face: "serif", sizePt: 34, leadingPt: 40, ink: "black" },
+  largeTerm: { face: "sans", sizePt: 9.5, leadingPt: 14, ink: "quiet" },
+  large: { face: "sans", sizePt: 13, leadingPt: 18, ink: "black" },
+  notice: { face: "sans bold", sizePt: 15, leadingPt: 20, ink: "black" },
+  caption: { face: "sans", sizePt: 7.2, leadingPt: 9.6, ink: "quiet" },
   signedName: { face: "serif", sizePt: 11, leadingPt: 15, ink: "ink" },
 } as const satisfies Record<string, TextStyle>;
 

@@ -5,7 +5,9 @@
  * table's header, which is repeated where a page begins with it. No strip is left
  * out, and none stands below the end of its page.
  */
+import type { Figure } from "#lib/papers/drawing.ts";
 import type { Ink, TextStyle } from "#lib/papers/sheet.ts";
+import type { StructureNode } from "#lib/papers/structure.ts";
 
 /** x from the left edge of the sheet; y from the top of the strip, or of the page. */
 export type Placed =
@@ -18,6 +20,17 @@ export type Placed =
       widthPt: number;
       /** The column that it has to stay within. */
       column: { leftPt: number; rightPt: number };
+      /** What it is a part of; nothing of what is only decoration or said already. */
+      node?: StructureNode;
+    }
+  /** Its upper left corner. */
+  | {
+      kind: "figure";
+      xPt: number;
+      yPt: number;
+      figure: Figure;
+      column: { leftPt: number; rightPt: number };
+      node?: StructureNode;
     }
   | { kind: "rule"; xPt: number; toXPt: number; yPt: number; weightPt: number; ink: Ink };
 
@@ -64,6 +77,18 @@ function groupsOf(strips: readonly Strip[]): Strip[][] {
   return groups;
 }
 
+/** What is said once more, for the eye alone. */
+function withoutNodes(strip: Strip): Strip {
+  return {
+    ...strip,
+    items: strip.items.map((item) => {
+      if (item.kind === "rule" || item.node === undefined) return item;
+      const { node: _node, ...shown } = item;
+      return shown;
+    }),
+  };
+}
+
 const heightOf = (strips: readonly Strip[]) =>
   strips.reduce((sum, { heightPt, gapPt }, index) => sum + heightPt + (index === 0 ? 0 : gapPt), 0);
 
@@ -85,7 +110,7 @@ export function paginate(strips: readonly Strip[], bodyPt: number): PlacedStrip[
   const startPage = (first: Strip) => {
     if (usedPt > 0) pages.push([]);
     usedPt = 0;
-    for (const strip of first.header ?? []) put(strip);
+    for (const strip of first.header ?? []) put(withoutNodes(strip));
   };
   const fits = (group: readonly Strip[], first: Strip) =>
     usedPt + (usedPt === 0 ? 0 : first.gapPt) + heightOf(group) <= bodyPt;

@@ -5,10 +5,11 @@
  * below each other. A row is never divided unless it is taller than a page, the
  * header is repeated on each page, and the last two rows stay together.
  */
-import { type Cell, paragraphsOf, type TableColumn, toSpans } from "#lib/papers/blocks.ts";
+import { type Cell, figureIn, paragraphsOf, type TableColumn, toSpans } from "#lib/papers/blocks.ts";
 import { alignRight, type ColumnOfLines, columnOf, stripsOf } from "#lib/papers/lines.ts";
-import { type Measure, sheet, styles } from "#lib/papers/sheet.ts";
+import { type Measure, type Sheet, sheet, styles } from "#lib/papers/sheet.ts";
 import { keptTogether, type Placed, type Strip } from "#lib/papers/strips.ts";
+import { documentNode, nodesUnder, nodeUnder, type StructureNode } from "#lib/papers/structure.ts";
 import { naturalWidths } from "#lib/papers/wrap.ts";
 
 type Table = {
@@ -33,11 +34,18 @@ const textOf = (cell: Cell): string =>
     )
     .join("\n");
 
-const figure = /^(?<whole>[-\u2212]?[\d\u202F\u00A0,]*\d)(?<fraction>\.\d+)?$/;
+const figureWithPoint = /^(?<whole>[-\u2212]?[\d\u202F\u00A0,]*\d)(?<fraction>\.\d+)?$/;
+const figureWithComma = /^(?<whole>[-\u2212]?[\d\u202F\u00A0.]*\d)(?<fraction>,\d+)?$/;
+
+/** What is measured with, and what stands before the decimals. */
+type Figures = { measure: Measure; decimalMark: string };
 
 /** The two sides of a figure's decimal mark, the mark on the right; null for words. */
-function figureWidths(cell: Cell, measure: Measure): { whole: number; fraction: number } | null {
-  const match = figure.exec(textOf(cell));
+function figureWidths(
+  cell: Cell,
+  { measure, decimalMark }: Figures,
+): { whole: number; fraction: number } | null {
+  const match = (decimalMark === "," ? figureWithComma : figureWithPoint).exec(textOf(cell));
   if (match === null) return null;
   const { face, sizePt } = styles.cell;
   return {
@@ -50,32 +58,39 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 const widest = (values: readonly number[]) => Math.max(0, ...values);
 
 /** What a column needs at least, so that no word of it is broken, and at most, so that no cell is. */
-function needsOf(column: TableColumn, cells: readonly Cell[], measure: Measure) {
+function needsOf(column: TableColumn, cells: readonly Cell[], by: Figures) {
+  const { measure } = by;
   if (column.width !== "fit") return { least: LEAST_SHARED_PT, most: LEAST_SHARED_PT };
   const header = naturalWidths(column.header, styles.columnHeader, measure).word;
   const texts = cells.flatMap(paragraphsOf).map((text) => naturalWidths(text, styles.cell, measure));
-  const figures = column.align === "decimal" ? cells.map((cell) => figureWidths(cell, measure)) : [];
+  const figures = column.align === "decimal" ? cells.map((cell) => figureWidths(cell, by)) : [];
   const aligned =
     widest(figures.map((figure) => figure?.whole ?? 0)) +
     widest(figures.map((figure) => figure?.fraction ?? 0));
+  const pictures = cells.map((cell) => figureIn(cell)?.widthPt ?? 0);
   return {
-    least: Math.max(header, aligned, ...texts.map(({ word }) => word)),
-    most: Math.max(header, aligned, ...texts.map(({ line }) => line)),
+    least: Math.max(header, aligned, ...pictures, ...texts.map(({ word }) => word)),
+    most: Math.max(header, aligned, ...pictures, ...texts.map(({ line }) => line)),
   };
 }
 
 /** @returns the edges of each column on the sheet, from margin to margin */
-export function columnEdges({ columns, rows, total }: Table, measure: Measure): ColumnEdges[] {
+export function columnEdges(
+  { columns, rows, total }: Table,
+  measure: Measure,
+  { leftPt: firstPt, rightPt: lastPt }: Pick<Sheet, "leftPt" | "rightPt"> = sheet,
+  decimalMark = ".",
+): ColumnEdges[] {
   const allRows = total === undefined ? rows : [...rows, total];
   const needs = columns.map((column, index) =>
     needsOf(
       column,
       allRows.map((row) => row[index] ?? ""),
-      measure,
+      { measure, decimalMark },
     ),
   );
   const shares = columns.map(({ width }) => (width === "fit" ? 0 : width.share));
-  const availablePt = sheet.rightPt - sheet.leftPt - COLUMN_GAP_PT * (columns.length - 1);
+  const availablePt = lastPt - firstPt - COLUMN_GAP_PT * (columns.length - 1);
   const leastPt = sum(needs.map(({ least }) => least));
   const mostPt = sum(needs.map(({ most }) => most));
   const allShares = sum(shares);
@@ -85,7 +100,7 @@ export function columnEdges({ columns, rows, total }: Table, measure: Measure): 
     if (availablePt < mostPt) return least + ((most - least) * (availablePt - leastPt)) / (mostPt - leastPt);
     return allShares === 0 ? most : most + ((shares[index] ?? 0) / allShares) * (availablePt - mostPt);
   });
-  let leftPt: number = sheet.leftPt;
+  let leftPt = firstPt;
   return widths.map((widthPt) => {
     const edges = { leftPt, rightPt: leftPt + widthPt };
     leftPt += widthPt + COLUMN_GAP_PT;
@@ -96,12 +111,19 @@ export function columnEdges({ columns, rows, total }: Table, measure: Measure): 
 function cellColumn(
   cell: Cell,
   align: TableColumn["align"],
-  { edges, fractionPt, measure }: { edges: ColumnEdges; fractionPt: number; measure: Measure },
+  {
+    edges,
+    fractionPt,
+    by,
+    node,
+  }: { edges: ColumnEdges; fractionPt: number; by: Figures; node: StructureNode },
 ): ColumnOfLines {
-  const column = columnOf(paragraphsOf(cell), styles.cell, { ...edges, measure });
+  const { measure } = by;
+  const texts = paragraphsOf(cell);
+  const column = columnOf(texts, styles.cell, { ...edges, measure, node: nodesUnder(node, "P", texts) });
   if (align === "left") return column;
   const right = alignRight(column);
-  const figure = align === "decimal" ? figureWidths(cell, measure) : null;
+  const figure = align === "decimal" ? figureWidths(cell, by) : null;
   const [line] = right.lines;
   if (figure === null || line === undefined || right.lines.length > 1) return right;
   const shiftPt = (line.shiftPt ?? 0) - (fractionPt - figure.fraction);
@@ -110,10 +132,10 @@ function cellColumn(
 
 type RowEdges = { above: Placed | null; below: Placed | null };
 
-const rule = (weightPt: number, ink: "ink" | "rule"): Placed => ({
+const ruleAcross = (on: Sheet, weightPt: number, ink: "ink" | "rule"): Placed => ({
   kind: "rule",
-  xPt: sheet.leftPt,
-  toXPt: sheet.rightPt,
+  xPt: on.leftPt,
+  toXPt: on.rightPt,
   yPt: 0,
   weightPt,
   ink,
@@ -135,30 +157,72 @@ function finishRow(strips: readonly Strip[], { above, below }: RowEdges, keepWit
 
 const blankStrip: Strip = { heightPt: styles.cell.leadingPt, gapPt: 0, items: [], keepWithNext: false };
 
-export function tableStrips(table: Table, measure: Measure, gapPt = 0): Strip[] {
+/** The figures of a row begin with its first line; the row is as high as the highest. */
+function withFigures(
+  strips: readonly Strip[],
+  cells: readonly Cell[],
+  edges: readonly ColumnEdges[],
+  nodes: readonly StructureNode[],
+): Strip[] {
+  const items = cells.flatMap((cell, index): Placed[] => {
+    const figure = figureIn(cell);
+    const column = edges[index];
+    const node = nodes[index];
+    if (figure === null || column === undefined || node === undefined) return [];
+    const own = nodeUnder(node, "Figure", figure.alternative);
+    return [{ kind: "figure", xPt: column.leftPt, yPt: 1, figure, column, node: own }];
+  });
+  const [first, ...others] = strips;
+  if (items.length === 0 || first === undefined) return [...strips];
+  const neededPt = Math.max(0, ...cells.map((cell) => figureIn(cell)?.heightPt ?? 0)) + 2;
+  const missingPt = neededPt - sum(strips.map(({ heightPt }) => heightPt));
+  const below: Strip[] =
+    missingPt > 0 ? [{ heightPt: missingPt, gapPt: 0, items: [], keepWithNext: false, continues: true }] : [];
+  return [{ ...first, items: [...items, ...first.items] }, ...others, ...below];
+}
+
+/** @param ground the sheet that it stands on, and what it is a part of */
+export function tableStrips(
+  table: Table,
+  measure: Measure,
+  gapPt = 0,
+  ground: { sheet: Sheet; node: StructureNode; decimalMark?: string } = { sheet, node: documentNode() },
+): Strip[] {
   const { columns, rows, total } = table;
-  const edges = columnEdges(table, measure);
-  const noEdges: ColumnEdges = { leftPt: sheet.leftPt, rightPt: sheet.rightPt };
+  const { decimalMark = "." } = ground;
+  const by = { measure, decimalMark };
+  const edges = columnEdges(table, measure, ground.sheet, decimalMark);
+  const noEdges: ColumnEdges = { leftPt: ground.sheet.leftPt, rightPt: ground.sheet.rightPt };
+  const rule = (weightPt: number, ink: "ink" | "rule") => ruleAcross(ground.sheet, weightPt, ink);
+  const node = nodeUnder(ground.node, "Table");
 
   const allRows = total === undefined ? rows : [...rows, total];
   const fractions = columns.map((_column, index) =>
-    widest(allRows.map((row) => figureWidths(row[index] ?? "", measure)?.fraction ?? 0)),
+    widest(allRows.map((row) => figureWidths(row[index] ?? "", by)?.fraction ?? 0)),
   );
+  const headerNodes = nodesUnder(nodeUnder(nodeUnder(node, "THead"), "TR"), "TH", columns);
+  const bodyNode = allRows.length === 0 ? null : nodeUnder(node, "TBody");
   const rowStrips = (cells: readonly Cell[]) => {
+    const nodes = nodesUnder(nodeUnder(bodyNode ?? node, "TR"), "TD", columns);
     const strips = stripsOf(
       columns.map(({ align }, index) =>
         cellColumn(cells[index] ?? "", align, {
           edges: edges[index] ?? noEdges,
           fractionPt: fractions[index] ?? 0,
-          measure,
+          by,
+          node: nodes[index] ?? node,
         }),
       ),
     );
-    return strips.length === 0 ? [blankStrip] : strips;
+    return withFigures(strips.length === 0 ? [blankStrip] : strips, cells, edges, nodes);
   };
 
   const headerColumns = columns.map(({ header, align }, index) => {
-    const column = columnOf([header], styles.columnHeader, { ...(edges[index] ?? noEdges), measure });
+    const column = columnOf([header], styles.columnHeader, {
+      ...(edges[index] ?? noEdges),
+      measure,
+      node: headerNodes[index],
+    });
     return align === "left" ? column : alignRight(column);
   });
   const header = finishRow(

@@ -16,6 +16,13 @@ import type {
   purposes,
   teachingUses,
 } from "#lib/loans/schema.ts";
+import type { AnnexWords } from "#lib/papers/annex-words.ts";
+import type { ClosureWords } from "#lib/papers/closure-words.ts";
+import type { ConditionWords } from "#lib/papers/condition-words.ts";
+import type { CourierWords } from "#lib/papers/courier-words.ts";
+import type { CustomsWords } from "#lib/papers/customs-words.ts";
+import type { TradeWords } from "#lib/papers/trade-words.ts";
+import type { TravelWords } from "#lib/papers/travel-words.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import type { dispositions } from "#lib/provenance/schema.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
@@ -49,6 +56,10 @@ export type PaperWords = {
     either: (items: readonly string[]) => string;
     /** The amount alone, with as many decimals as the currency has. */
     amount: (money: { minor: number; currency: string }) => string;
+    decimalMark: string;
+    /** Between a name and what it holds, and between things that hold commas; with their spaces. */
+    colon: string;
+    semicolon: string;
   };
   agreement: {
     name: string;
@@ -220,6 +231,19 @@ export type PaperWords = {
     time: string;
     hashShort: string;
   };
+  /** The code that leads to the page where a paper is checked. */
+  check: { alternative: string; sentence: string; hash: string };
+  travel: TravelWords;
+  /** Quotations and cost statements. */
+  trade: TradeWords;
+  /** A pro-forma invoice and the list of a carnet. */
+  customs: CustomsWords;
+  /** The form that is filled in by hand. */
+  condition: ConditionWords;
+  courier: CourierWords;
+  closure: ClosureWords;
+  /** The clauses, the annexes and what an amendment changes. */
+  annexes: AnnexWords;
 };
 
 /** @throws {RangeError} when there is nothing to fill a {name} with */

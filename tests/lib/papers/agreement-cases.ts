@@ -1,6 +1,6 @@
 /** Agreements for tests of papers: real terms of any number of specimens, drawn up as the office draws them up. */
-import type { AgreementTerms, TermsCrate } from "#lib/loans/frozen-terms.ts";
-import { agreementTerms, type TermsSubject } from "#lib/loans/terms.ts";
+import type { AgreementTerms, CurrentTerms, TermsCrate } from "#lib/loans/frozen-terms.ts";
+import { agreementTerms, type TermsFacts, type TermsSubject } from "#lib/loans/terms.ts";
 import type { PaperSignature } from "#lib/papers/agreement-document.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { aConsentFact, allScopes } from "#tests/support/consents.ts";
@@ -193,9 +193,9 @@ const crate = (index: number, subjects: readonly TermsSubject[]): TermsCrate => 
   contents: subjects.map(({ specimen }) => specimen.accessionNumber),
 });
 
-type Asked = { title?: string; place?: string };
+type Asked = Partial<TermsFacts> & { title?: string; place?: string };
 
-export function someTerms(count: number, said: Asked = {}): AgreementTerms {
+export function someTerms(count: number, said: Asked = {}): CurrentTerms {
   return termsOf(
     Array.from({ length: count }, (_none, index) => subject(index)),
     said,
@@ -203,7 +203,7 @@ export function someTerms(count: number, said: Asked = {}): AgreementTerms {
 }
 
 /** A large loan of sheets of one series, all with one set of limits. */
-export function sheetTerms(count: number): AgreementTerms {
+export function sheetTerms(count: number): CurrentTerms {
   return termsOf(
     Array.from({ length: count }, (_none, index) => subject(index, sheets)),
     { title: "Sectional anatomy of the trunk" },
@@ -211,14 +211,14 @@ export function sheetTerms(count: number): AgreementTerms {
 }
 
 /** A whole body among jars, under limits of a house that give the two no air in common. */
-export function conflictingTerms(): AgreementTerms {
+export function conflictingTerms(): CurrentTerms {
   const terms = termsOf(
     Array.from({ length: 5 }, (_none, index) => subject(index, [wholeBody, ...jars])),
     { title: "The body in rooms" },
   );
   const [body, ...others] = terms.schedule.map((row) => row.accessionNumber);
   const { limits, sources } = terms.groupLimits;
-  const conflicts = others.flatMap((needsAtLeast): AgreementTerms["groupLimits"]["conflicts"] => [
+  const conflicts = others.flatMap((needsAtLeast): CurrentTerms["groupLimits"]["conflicts"] => [
     {
       quantity: "temperatureC",
       needsAtLeast: body ?? "",
@@ -234,7 +234,7 @@ export function conflictingTerms(): AgreementTerms {
   };
 }
 
-function termsOf(subjects: readonly TermsSubject[], said: Asked): AgreementTerms {
+export function termsOf(subjects: readonly TermsSubject[], { title, place, ...said }: Asked): CurrentTerms {
   const count = subjects.length;
   const crates = Array.from({ length: Math.ceil(count / 6) }, (_none, index) =>
     crate(index, subjects.slice(index * 6, index * 6 + 6)),
@@ -243,13 +243,13 @@ function termsOf(subjects: readonly TermsSubject[], said: Asked): AgreementTerms
     request: aRequestFact({ venue: aVenueFact({ countryCode: "IE" }), pictures: ["internal"] }),
     loan: {
       number: "L 2026-031",
-      title: said.title ?? "Winter course in regional anatomy",
+      title: title ?? "Winter course in regional anatomy",
       version: 2,
       drawnUpOn: "2026-11-25",
     },
     lender: {
       name: "Lending office for anatomical specimens",
-      address: said.place ?? "Fjord road 1",
+      address: place ?? "Fjord road 1",
       city: "Port Selwyn",
       countryCode: "NO",
       email: "office@lending.example",
@@ -309,6 +309,21 @@ function termsOf(subjects: readonly TermsSubject[], said: Asked): AgreementTerms
         reference: "Minute 14/2026",
       },
     ],
+    opensOn: "2027-03-15",
+    currency: "EUR",
+    languages: ["en"],
+    parameters: {},
+    checks: subjects.map(({ specimen }, index) => ({
+      accessionNumber: specimen.accessionNumber,
+      occasion: "out",
+      checkedOn: "2026-11-10",
+      grade: "A",
+      checkId: `check ${index}`,
+      sha256: sha256Hex(specimen.accessionNumber),
+    })),
+    costing: null,
+    amends: null,
+    ...said,
   });
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type AgreementTerms, clausesAgreed } from "#lib/loans/frozen-terms.ts";
 import { agreementDocument, partMark } from "#lib/papers/agreement-document.ts";
 import type { Block } from "#lib/papers/blocks.ts";
 import { englishPaper as words } from "#lib/papers/english.ts";
@@ -22,24 +23,41 @@ describe("an agreement", () => {
   const headings = (blocks: readonly Block[]) =>
     flat(blocks).flatMap((block) => (block.kind === "heading" ? [`${block.mark} ${block.text}`] : []));
 
-  test("has its parts in the order in which they prevail", () => {
+  test("has its parts in the order in which they prevail, the signatures, and the annexes", () => {
     expect(headings(document.blocks)).toEqual([
-      "A Parties",
-      "B The loan",
-      "C Conditions of the decision",
-      "D Schedule of specimens",
-      "E Limits of air and light",
-      "F What the donors allowed",
-      "G Packing and transport",
-      "H Cover",
-      "I Clauses",
-      "J Signatures",
+      "I Parties",
+      "II The loan",
+      "III Conditions of the decision",
+      "IV Clauses",
+      "V Signatures",
+      "A Annex A: schedule of specimens",
+      "B Annex B: condition reports",
+      "C Annex C: facility report and deviations",
+      "D Annex D: air, light and display",
+      "E Annex E: itinerary and contacts",
+      "F Annex F: packing and crates",
+      "G Annex G: certificates of cover",
+      "H Annex H: index of consent and licence evidence",
+      "I Annex I: fees and costs",
+      "J Annex J: handling, cleaning and emergency",
+      "K Annex K: texts of labels and notices",
+      "L Annex L: sheet for the record of air and light",
     ]);
   });
 
-  test("leaves out the parts that do not concern it", () => {
-    const animals = { ...terms, conditions: [], schedule: terms.schedule.filter((row) => !row.isHuman) };
-    expect(headings(documentOf(animals, []).blocks)).toEqual([
+  test("in the form before the library keeps its parts under letters, without those that do not concern it", () => {
+    const { languages, opensOn, annexes, amends, clauses, ...common } = terms;
+    expect([languages.length, opensOn, annexes.applies.length, amends, clauses.length]).not.toContain(0);
+    const earlier: AgreementTerms = {
+      ...common,
+      format: "loan-agreement-2",
+      language: "en",
+      conditions: [],
+      schedule: terms.schedule.filter((row) => !row.isHuman),
+      clauses: [{ id: "parties", number: 1, heading: "Parties", text: "As it was signed." }],
+    };
+    const printed = agreementDocument({ terms: earlier, sha256: hashOf(earlier), signatures: [] }, words);
+    expect(headings(printed.blocks)).toEqual([
       "A Parties",
       "B The loan",
       "C Schedule of specimens",
@@ -49,12 +67,13 @@ describe("an agreement", () => {
       "G Clauses",
       "H Signatures",
     ]);
+    expect(textOfBlocks(printed.blocks)).toContain("1 Parties\nAs it was signed.");
   });
 
   test("prints every clause of the terms as it stands there, in order", () => {
     const clauses = flat(document.blocks).filter((block) => block.kind === "clause");
     expect(clauses.map(({ mark, heading, text }) => [mark, heading, text])).toEqual(
-      terms.clauses.map(({ number, heading, text }) => [String(number), heading, text]),
+      clausesAgreed(terms, "en").map(({ number, heading, text }) => [String(number), heading, text]),
     );
   });
 
@@ -98,9 +117,13 @@ describe("the signatures", () => {
   test("stand on one page with the fingerprint and the last clause", () => {
     for (const count of [1, 2, 3, 4, 5, 6, 7, 12]) {
       const many = someTerms(count);
-      const last = layOut(documentOf(many), fixedWidth).at(-1);
-      const lines = last === undefined ? [] : linesOf(bodyOf(last));
-      for (const fact of ["For the lender", hashOf(many), "Signatures", "Signature "])
+      const lastClause = `${many.clauses.at(-1)?.texts.en?.heading}`;
+      const signed = layOut(documentOf(many), fixedWidth)
+        .map((page) => linesOf(bodyOf(page)))
+        .filter((lines) => lines.some((line) => line.includes("For the lender")));
+      expect(signed.length).toBe(1);
+      const lines = signed[0] ?? [];
+      for (const fact of [lastClause, hashOf(many), "Signatures"])
         expect(lines.some((line) => line.includes(fact))).toBe(true);
     }
   });

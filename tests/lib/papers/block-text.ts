@@ -43,6 +43,17 @@ export function blockText(block: Block): string {
           ].join("\n"),
         )
         .join("\n");
+    case "display":
+    case "notice":
+      return plain(block.text);
+    case "figures":
+      return block.figures
+        .map(({ figure, caption }) => `${figure.alternative}\n${plain(caption)}`)
+        .join("\n");
+    case "beside":
+      return [block.figure.alternative, ...block.lines.map(plain)].join("\n");
+    case "fields":
+      return block.fields.map(({ label, value }) => `${label} ${plain(value ?? "")}`).join("\n");
     case "page-break":
       return "";
     case "together":

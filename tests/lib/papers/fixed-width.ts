@@ -1,7 +1,7 @@
 /** Papers read as text: letters of one width, lines put together again, and every place checked against its column. */
 import { type Text, toSpans } from "#lib/papers/blocks.ts";
 import type { PaperPage } from "#lib/papers/layout.ts";
-import { type Measure, sheet } from "#lib/papers/sheet.ts";
+import type { Measure } from "#lib/papers/sheet.ts";
 import type { Placed } from "#lib/papers/strips.ts";
 import { printedText } from "#lib/papers/wrap.ts";
 
@@ -33,9 +33,10 @@ export function linesOf({ items }: Pick<PaperPage, "items">): string[] {
 }
 
 /** What stands between head and foot. */
-export function bodyOf({ number, items }: PaperPage): PaperPage {
+export function bodyOf({ number, sheet, items }: PaperPage): PaperPage {
   return {
     number,
+    sheet,
     items: items.filter(({ yPt }) => yPt > sheet.headRulePt + 1 && yPt < sheet.footRulePt - 1),
   };
 }
@@ -68,6 +69,7 @@ export function strays(pages: readonly PaperPage[]): string[] {
   return pages.flatMap((page) =>
     textsOf(page.items)
       .filter(({ xPt, widthPt, column, text, yPt, style }) => {
+        const { sheet } = page;
         const isOneLetter = [...segmenter.segment(text.trim())].length <= 1;
         const isInside =
           xPt >= column.leftPt - slackPt &&

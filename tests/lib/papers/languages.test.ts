@@ -1,6 +1,15 @@
 import { expect, test } from "vitest";
-import { paperLanguages, paperWordsIn } from "#lib/papers/languages.ts";
+import { paperLanguages, paperLanguagesOf, paperWordsIn } from "#lib/papers/languages.ts";
 
 test("every language has its words", () => {
-  for (const language of paperLanguages) expect(paperWordsIn(language).sections.schedule).not.toBe("");
+  const titles = paperLanguages.map((language) => paperWordsIn(language).agreement.name);
+  expect(titles).toEqual(["Loan agreement", "Leihvertrag", "Contrat de prêt"]);
+});
+
+test("languages among tags keep the order of the tags, regions or not", () => {
+  expect(paperLanguagesOf(["fr-CH", "de", "en-GB", "fr"])).toEqual(["fr", "de", "en"]);
+  expect(paperLanguagesOf(["da", "en"])).toEqual(["en"]);
+  expect(paperLanguagesOf(["sv", "nl"])).toEqual([]);
+  expect(paperLanguagesOf(["DE-at"])).toEqual(["de"]);
+  expect(paperLanguagesOf([])).toEqual([]);
 });

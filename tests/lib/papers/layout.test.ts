@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Block, Cell, PaperDocument, Text } from "#lib/papers/blocks.ts";
+import { type Block, type Cell, type PaperDocument, paragraphsOf, type Text } from "#lib/papers/blocks.ts";
 import { layOut } from "#lib/papers/layout.ts";
 import { bodyHeightPt, sheet } from "#lib/papers/sheet.ts";
 import {
@@ -280,8 +280,7 @@ test("whatever the blocks, nothing leaves its column and nothing stands on anyth
   );
 });
 
-const wordsOfCell = (cell: Cell): string[] =>
-  typeof cell === "object" && "paragraphs" in cell ? cell.paragraphs.flatMap(wordsOf) : wordsOf(cell);
+const wordsOfCell = (cell: Cell): string[] => paragraphsOf(cell).flatMap(wordsOf);
 
 /** The texts of a block that stand below each other in one column. */
 function columnsOf(block: Block): string[] {

@@ -1,10 +1,13 @@
-import { PDFDocument } from "pdf-lib";
+import { decodePDFRawStream, PDFDocument, PDFName, PDFRawStream } from "pdf-lib";
+import sharp from "sharp";
 import { extractText, getDocumentProxy, getMeta } from "unpdf";
 import { expect, test } from "vitest";
 import type { PaperDocument } from "#lib/papers/blocks.ts";
+import { figureOf } from "#lib/papers/drawing.ts";
 import { measureText } from "#lib/papers/fonts.ts";
 import { layOut } from "#lib/papers/layout.ts";
 import { paintPages } from "#lib/papers/paint.ts";
+import { drawHandlingMark } from "#lib/papers/pictograms.ts";
 import { sheet } from "#lib/papers/sheet.ts";
 import { manyLetters } from "#tests/lib/papers/agreement-cases.ts";
 
@@ -74,4 +77,45 @@ test("the same pages give the same bytes, another day others", async () => {
 
 test("fonts are embedded as far as their letters are used", async () => {
   expect((await paint()).byteLength).toBeLessThan(80_000);
+});
+
+test("pictures and drawings are painted, each picture embedded once", async () => {
+  const bytes = new Uint8Array(
+    await sharp({ create: { width: 40, height: 20, channels: 3, background: "#808080" } })
+      .jpeg()
+      .toBuffer(),
+  );
+  const image = { mime: "image/jpeg" as const, bytes };
+  const picture = { image, widthPt: 40, heightPt: 20, alternative: "A picture" };
+  const pages = layOut(
+    {
+      ...document,
+      blocks: [
+        {
+          kind: "figures",
+          cellPt: 60,
+          figures: [
+            { figure: picture, caption: "one" },
+            { figure: picture, caption: "two" },
+            { figure: figureOf(drawHandlingMark("fragile"), 50, "Fragile"), caption: "three" },
+          ],
+        },
+      ],
+    },
+    measureText,
+  );
+  const file = await PDFDocument.load(await paintPages(pages, facts));
+  const streams = file.context
+    .enumerateIndirectObjects()
+    .flatMap(([, object]) => (object instanceof PDFRawStream ? [object] : []));
+  const isImage = ({ dict }: PDFRawStream) => dict.get(PDFName.of("Subtype")) === PDFName.of("Image");
+  expect(streams.filter(isImage)).toHaveLength(1);
+  const written = streams
+    .filter((stream) => !isImage(stream) && stream.dict.get(PDFName.of("Length1")) === undefined)
+    .map((stream) => Buffer.from(decodePDFRawStream(stream).decode()).toString("latin1"))
+    .find((text) => text.includes(" Tf"));
+  expect(written?.match(/^\/Picture\S* Do$/gm)).toHaveLength(2);
+  expect(written?.match(/^\/Figure <<\/MCID \d+>> BDC$/gm)).toHaveLength(3);
+  expect(written?.match(/ [cl]$/gm)?.length).toBeGreaterThan(8);
+  expect(written?.match(/BDC$/gm)?.length).toBe(written?.match(/^EMC$/gm)?.length);
 });

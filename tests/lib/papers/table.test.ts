@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Cell, TableColumn } from "#lib/papers/blocks.ts";
 import { sheet } from "#lib/papers/sheet.ts";
 import { paginate } from "#lib/papers/strips.ts";
+import { documentNode } from "#lib/papers/structure.ts";
 import { columnEdges, tableStrips } from "#lib/papers/table.ts";
 import { fixedWidth, linesOf, strays, textsOf } from "#tests/lib/papers/fixed-width.ts";
 
@@ -16,6 +17,7 @@ const rows = (count: number) => Array.from({ length: count }, (_none, index) => 
 const pagesOf = (table: Parameters<typeof tableStrips>[0], bodyPt: number) =>
   paginate(tableStrips(table, fixedWidth), bodyPt).map((page, index) => ({
     number: index + 1,
+    sheet,
     items: page.flatMap(({ strip, topPt }) =>
       strip.items.map((item) => ({ ...item, yPt: item.yPt + topPt + 40 })),
     ),
@@ -62,6 +64,23 @@ test("figures stand with their decimal marks below each other", () => {
     ({ xPt, text, style }) => xPt + fixedWidth(text.split(".")[0] ?? "", style.face, style.sizePt),
   );
   expect(figures).toHaveLength(3);
+  for (const mark of marks) expect(mark).toBeCloseTo(marks[0] ?? 0, 6);
+});
+
+test("in a language with a decimal comma they stand with their commas below each other", () => {
+  const strips = tableStrips(
+    { columns, rows: ["0,412", "12", "1.234,5", "1\u00A0234"].map((figure) => ["a", "b", figure]) },
+    fixedWidth,
+    0,
+    { sheet, node: documentNode(), decimalMark: "," },
+  );
+  const figures = strips
+    .flatMap(({ items }) => textsOf(items))
+    .filter(({ text }) => /^[\d,.\u00A0]+$/.test(text));
+  const marks = figures.map(
+    ({ xPt, text, style }) => xPt + fixedWidth(text.split(",")[0] ?? "", style.face, style.sizePt),
+  );
+  expect(figures).toHaveLength(4);
   for (const mark of marks) expect(mark).toBeCloseTo(marks[0] ?? 0, 6);
 });
 

@@ -1,0 +1,63 @@
+/** What the papers for customs say by themselves; one value of this type for each language. */
+import type { CustomsKind } from "#lib/papers/customs-paper/content.ts";
+import type { Direction } from "#lib/shipments/schema.ts";
+
+/** Words with {names} are filled by `fill`. */
+export type CustomsWords = {
+  about: Readonly<Record<CustomsKind, string>>;
+  /** Filled with how many have no code and how many no value. */
+  incomplete: Readonly<Record<CustomsKind, string>>;
+  sender: string;
+  receiver: string;
+  what: string;
+  reason: string;
+  reasons: Readonly<Record<Direction, string>>;
+  noSale: string;
+  noSaleText: string;
+  human: string;
+  humanText: string;
+  fluid: string;
+  fluidText: string;
+  fluidOther: string;
+  permits: string;
+  permitsText: string;
+  goods: string;
+  number: string;
+  accessionNumber: string;
+  description: string;
+  crate: string;
+  pieces: string;
+  mass: string;
+  origin: string;
+  code: string;
+  value: string;
+  valueIn: string;
+  notStated: string;
+  total: string;
+  totalAtLeast: string;
+  animal: string;
+  basis: string;
+  basisText: string;
+  basisOf: string;
+  codes: string;
+  codesLead: string;
+  country: string;
+  specimens: string;
+  decidedBy: string;
+  decidedOn: string;
+  note: string;
+  open: string;
+  packages: string;
+  outer: string;
+  gross: string;
+  byHand: string;
+  fields: Readonly<Record<CustomsKind, readonly string[]>>;
+  carnet: string;
+  carnetRows: readonly { term: string; text: string }[];
+  declaration: string;
+  declared: string;
+  party: string;
+  signature: string;
+  name: string;
+  place: string;
+};

@@ -1,0 +1,55 @@
+/** What the closure of a loan says, in English. */
+import type { ClosureWords } from "#lib/papers/closure-words.ts";
+
+export const englishClosure: ClosureWords = {
+  name: "Closure of the loan",
+  about: "The lender's word that what was lent is back.",
+  parties: "Between",
+  lender: "Lender",
+  borrower: "Borrower",
+  loan: "The loan",
+  days: "Days",
+  daysText: "From {from}; to be returned by {to}.",
+  closedOn: "Closed on",
+  returned: "Back with the lender",
+  returnedText: "{count} of {count} specimens, each counted with its components and checked in.",
+  counted: "{verdict}: {count}.",
+  verdicts: {
+    "no change": "no change",
+    "change within wear": "change within wear",
+    "needs treatment": "needs treatment",
+    damage: "damage",
+  },
+  specimens: "Specimens",
+  number: "No.",
+  accessionNumber: "Accession number",
+  specimen: "Specimen",
+  backOn: "Back on",
+  checks: "Checks",
+  out: "Going out",
+  home: "Back home",
+  verdict: "Check at home",
+  checked: "{when}, {day}: {grade}",
+  notChecked: "{when}: no check on record",
+  notKnown: "–",
+  settles: "What this settles",
+  settlesRows: [
+    {
+      term: "Return",
+      text: "The duty to return the specimens named here is met. No specimen of this loan is with the borrower any more.",
+    },
+    {
+      term: "Costs and claims",
+      text: "Neither is settled by this paper. What is owed stands in the cost statement, and what was harmed in its claim.",
+    },
+    {
+      term: "What goes on",
+      text: "What the agreement says of pictures, credit, data and results outlasts the loan.",
+    },
+  ],
+  signatures: "Signature",
+  party: "For the lender",
+  signature: "Signature",
+  personName: "Name",
+  time: "Time",
+};

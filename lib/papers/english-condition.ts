@@ -1,0 +1,82 @@
+/** What a condition form says, in English. */
+import { type FindingTerm, findingTerms, findingWord } from "#lib/condition/terms.ts";
+import type { ConditionWords } from "#lib/papers/condition-words.ts";
+
+export const englishCondition: ConditionWords = {
+  name: "Condition form",
+  about:
+    "To be filled in by hand where no screen is at hand, and written into the lending office's program afterwards.",
+  occasion: "Occasion",
+  occasionLead: "Ticked by who looks.",
+  occasions: {
+    out: "Going out",
+    arrival: "Arrival at the venue",
+    departure: "Leaving the venue",
+    home: "Back home",
+    periodic: "Periodic",
+    incident: "After an incident",
+  },
+  place: "Place and room",
+  day: "Day, time",
+  light: "Light used",
+  temperature: "Temperature °C",
+  humidity: "Relative humidity %",
+  howTo: "How it is filled in",
+  howToRows: [
+    { term: "Marks", text: "Every mark of the last check is looked for, and one box of it ticked." },
+    {
+      term: "New marks",
+      text: "What is not in the list is written below it with its place and size. A picture says more than a sentence, where pictures are allowed.",
+    },
+    {
+      term: "Severity",
+      text: "None, trace, minor, moderate, severe: what it does to use and display, and not how it came about.",
+    },
+    { term: "Worse or new", text: "Told to the lender at once. Nothing is cleaned, pressed or mended." },
+  ],
+  specimens: "Specimens",
+  specimen: "{accessionNumber} ({number} of {of})",
+  crate: "Crate {crate}.",
+  lastCheck: "Last check: {occasion}, {day}, by {name}. Condition: {grade}.",
+  noCheck: "No check on record: every mark is a new one.",
+  noMarks: "The last check found no mark.",
+  mark: "Mark",
+  found: "What and where",
+  before: "At the last check",
+  now: "Now",
+  answers: {
+    same: "same",
+    better: "better",
+    worse: "worse",
+    gone: "gone",
+    "not-visible": "not visible",
+  },
+  box: "Box to tick, mark {mark}: {answer}",
+  terms: Object.fromEntries(findingTerms.map((term) => [term, findingWord(term)])) as Record<
+    FindingTerm,
+    string
+  >,
+  severities: {
+    none: "none",
+    trace: "trace",
+    minor: "minor",
+    moderate: "moderate",
+    severe: "severe",
+  },
+  activities: { stable: "stable", active: "active", unknown: "not known whether active" },
+  percentOfArea: "{percent} % of the area",
+  newWhat: "New mark: what",
+  newWhere: "Where",
+  newSize: "Size, mm",
+  newSeverity: "Severity",
+  lookedAt: "Looked at by",
+  lookedAtOn: "Day, time",
+  pictures: "Pictures taken",
+  signatures: "Signatures",
+  signed: "Both have looked at the specimens and at what is written here.",
+  forLender: "For the lender",
+  forBorrower: "For the borrower",
+  signature: "Signature",
+  personName: "Name",
+  time: "Time",
+};

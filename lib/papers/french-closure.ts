@@ -1,0 +1,55 @@
+/** What the closure of a loan says, in French. */
+import type { ClosureWords } from "#lib/papers/closure-words.ts";
+
+export const frenchClosure: ClosureWords = {
+  name: "Clôture du prêt",
+  about: "La parole du prêteur que ce qui était prêté est revenu.",
+  parties: "Entre",
+  lender: "Prêteur",
+  borrower: "Emprunteur",
+  loan: "Le prêt",
+  days: "Jours",
+  daysText: "Du {from}\u00A0; retour le {to} au plus tard.",
+  closedOn: "Clos le",
+  returned: "De retour chez le prêteur",
+  returnedText: "{count} spécimens sur {count}, chacun compté avec ses éléments et contrôlé.",
+  counted: "{verdict}\u00A0: {count}.",
+  verdicts: {
+    "no change": "aucun changement",
+    "change within wear": "changement dans la limite de l’usure",
+    "needs treatment": "traitement nécessaire",
+    damage: "dommage",
+  },
+  specimens: "Spécimens",
+  number: "N°",
+  accessionNumber: "Numéro d’inventaire",
+  specimen: "Spécimen",
+  backOn: "Revenu le",
+  out: "Avant le départ",
+  home: "Revenu à la maison",
+  verdict: "Constat au retour",
+  checks: "Constats",
+  checked: "{when}, {day}\u00A0: {grade}",
+  notChecked: "{when}\u00A0: aucun constat enregistré",
+  notKnown: "–",
+  settles: "Ce que cela règle",
+  settlesRows: [
+    {
+      term: "Retour",
+      text: "Le devoir de rendre les spécimens nommés ici est rempli. Aucun spécimen de ce prêt n’est plus chez l’emprunteur.",
+    },
+    {
+      term: "Frais et réclamations",
+      text: "Ce papier ne règle ni les uns ni les autres. Ce qui est dû figure au relevé des frais, et ce qui a souffert dans sa réclamation.",
+    },
+    {
+      term: "Ce qui demeure",
+      text: "Ce que le contrat dit des images, de la mention, des données et des résultats survit au prêt.",
+    },
+  ],
+  signatures: "Pour signer",
+  party: "Pour le prêteur",
+  signature: "Signature",
+  personName: "Nom",
+  time: "Heure",
+};

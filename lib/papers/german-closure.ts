@@ -1,0 +1,55 @@
+/** What the closure of a loan says, in German. */
+import type { ClosureWords } from "#lib/papers/closure-words.ts";
+
+export const germanClosure: ClosureWords = {
+  name: "Abschluss der Leihe",
+  about: "Das Wort des Verleihers, dass das Verliehene zurück ist.",
+  parties: "Zwischen",
+  lender: "Verleiher",
+  borrower: "Entleiher",
+  loan: "Die Leihe",
+  days: "Tage",
+  daysText: "Vom {from}; Rückgabe bis zum {to}.",
+  closedOn: "Abgeschlossen am",
+  returned: "Zurück beim Verleiher",
+  returnedText: "{count} von {count} Präparaten, jedes mit seinen Bestandteilen gezählt und geprüft.",
+  counted: "{verdict}: {count}.",
+  verdicts: {
+    "no change": "keine Veränderung",
+    "change within wear": "Veränderung im Rahmen der Abnutzung",
+    "needs treatment": "braucht Behandlung",
+    damage: "Schaden",
+  },
+  specimens: "Präparate",
+  number: "Nr.",
+  accessionNumber: "Zugangsnummer",
+  specimen: "Präparat",
+  backOn: "Zurück am",
+  out: "Vor dem Abgang",
+  home: "Wieder zu Hause",
+  verdict: "Prüfung zu Hause",
+  checks: "Prüfungen",
+  checked: "{when}, {day}: {grade}",
+  notChecked: "{when}: keine Prüfung verzeichnet",
+  notKnown: "–",
+  settles: "Was damit erledigt ist",
+  settlesRows: [
+    {
+      term: "Rückgabe",
+      text: "Die Pflicht zur Rückgabe der hier genannten Präparate ist erfüllt. Kein Präparat dieser Leihe ist mehr beim Entleiher.",
+    },
+    {
+      term: "Kosten und Ansprüche",
+      text: "Beides erledigt dieses Papier nicht. Was geschuldet ist, steht in der Kostenaufstellung, und was Schaden nahm, in seinem Anspruch.",
+    },
+    {
+      term: "Was weiter gilt",
+      text: "Was der Vertrag über Bilder, Nennung, Daten und Ergebnisse sagt, überdauert die Leihe.",
+    },
+  ],
+  signatures: "Unterzeichnung",
+  party: "Für den Verleiher",
+  signature: "Unterschrift",
+  personName: "Name",
+  time: "Zeit",
+};
