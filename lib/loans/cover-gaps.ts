@@ -17,6 +17,7 @@ export type Stretch = { from: string; to: string; isTransit: boolean; territorie
 export const gapReasons = [
   "no-cover",
   "not-on-the-road",
+  "not-at-the-venue",
   "other-country",
   "other-currency",
   "too-low",
@@ -28,20 +29,74 @@ export type CoverGap = { from: string; to: string; reason: GapReason; coveredMin
 const iso = (moment: number) => new Date(moment).toISOString();
 
 /** What certificates give in one moment of a stretch, or why they give too little. */
-function gapAt(active: readonly CoverFacts[], stretch: Stretch, needed: Money | null) {
+function standAt(
+  active: readonly CoverFacts[],
+  stretch: Stretch,
+  needed: Money | null,
+): { reason: GapReason | null; coveredMinor: number } {
   const gap = (reason: GapReason, coveredMinor = 0) => ({ reason, coveredMinor });
   if (active.length === 0) return gap("no-cover");
-  const onTheRoad = active.filter((cover) => !stretch.isTransit || cover.coversTransit);
-  if (onTheRoad.length === 0) return gap("not-on-the-road");
-  const here = onTheRoad.filter((cover) =>
+  const holding = active.filter((cover) =>
+    stretch.isTransit ? cover.coversTransit : cover.coversStay !== false,
+  );
+  if (holding.length === 0) return gap(stretch.isTransit ? "not-on-the-road" : "not-at-the-venue");
+  const here = holding.filter((cover) =>
     stretch.territories.every((country) => cover.territories.includes(country)),
   );
   if (here.length === 0) return gap("other-country");
-  if (needed === null) return null;
-  const sameCurrency = here.filter((cover) => cover.amount.currency === needed.currency);
+  const currency = needed?.currency ?? here[0]?.amount.currency;
+  const sameCurrency = here.filter((cover) => cover.amount.currency === currency);
   if (sameCurrency.length === 0) return gap("other-currency");
   const coveredMinor = sameCurrency.reduce((sum, cover) => sum + cover.amount.minor, 0);
-  return coveredMinor < needed.minor ? gap("too-low", coveredMinor) : null;
+  if (needed !== null && coveredMinor < needed.minor) return gap("too-low", coveredMinor);
+  return { reason: null, coveredMinor };
+}
+
+/** A part of the way on which the same certificates hold. */
+export type CoverPart = {
+  from: string;
+  to: string;
+  isTransit: boolean;
+  territories: readonly string[];
+  /** Why it is not covered; null where it is. */
+  reason: GapReason | null;
+  coveredMinor: number;
+};
+
+/** The whole way in parts, covered and uncovered, in order. */
+export function coverParts(
+  stretches: readonly Stretch[],
+  covers: readonly CoverFacts[],
+  needed: Money | null,
+): CoverPart[] {
+  return stretches.flatMap((stretch) => {
+    const start = Date.parse(stretch.from);
+    const end = Date.parse(stretch.to);
+    if (!(start <= end)) throw new RangeError("a stretch ends before it begins");
+    const cuts = covers
+      .flatMap((cover) => [Date.parse(cover.startsAt), Date.parse(cover.endsAt)])
+      .filter((moment) => moment > start && moment < end);
+    const moments = [...new Set([start, ...cuts, end])].sort((a, b) => a - b);
+    const parts: CoverPart[] = [];
+    for (const [index, from] of moments.slice(0, -1).entries()) {
+      const to = moments[index + 1] ?? end;
+      const active = covers.filter(
+        (cover) => Date.parse(cover.startsAt) <= from && Date.parse(cover.endsAt) >= to,
+      );
+      const stand = standAt(active, stretch, needed);
+      const last = parts.at(-1);
+      if (last && last.reason === stand.reason && last.coveredMinor === stand.coveredMinor) last.to = iso(to);
+      else
+        parts.push({
+          from: iso(from),
+          to: iso(to),
+          isTransit: stretch.isTransit,
+          territories: stretch.territories,
+          ...stand,
+        });
+    }
+    return parts;
+  });
 }
 
 /** Every uncovered time, in order; neighbours with one reason are one gap. */
@@ -51,33 +106,39 @@ export function coverGaps(
   needed: Money | null,
 ): CoverGap[] {
   const gaps: CoverGap[] = [];
-  for (const stretch of stretches) {
-    const start = Date.parse(stretch.from);
-    const end = Date.parse(stretch.to);
-    if (!(start <= end)) throw new RangeError("a stretch ends before it begins");
-    const cuts = covers
-      .flatMap((cover) => [Date.parse(cover.startsAt), Date.parse(cover.endsAt)])
-      .filter((moment) => moment > start && moment < end);
-    const moments = [...new Set([start, ...cuts, end])].sort((a, b) => a - b);
-    for (const [index, from] of moments.slice(0, -1).entries()) {
-      const to = moments[index + 1] ?? end;
-      const active = covers.filter(
-        (cover) => Date.parse(cover.startsAt) <= from && Date.parse(cover.endsAt) >= to,
-      );
-      const gap = gapAt(active, stretch, needed);
-      if (gap === null) continue;
-      const last = gaps.at(-1);
-      if (
-        last &&
-        last.to === iso(from) &&
-        last.reason === gap.reason &&
-        last.coveredMinor === gap.coveredMinor
-      )
-        last.to = iso(to);
-      else gaps.push({ from: iso(from), to: iso(to), ...gap });
-    }
+  for (const { from, to, reason, coveredMinor } of coverParts(stretches, covers, needed)) {
+    if (reason === null) continue;
+    const last = gaps.at(-1);
+    if (last && last.to === from && last.reason === reason && last.coveredMinor === coveredMinor)
+      last.to = to;
+    else gaps.push({ from, to, reason, coveredMinor });
   }
   return gaps;
+}
+
+/**
+ * The least that certificates in one currency come to together at any moment of
+ * the time in which one of them holds; null where none meets that time.
+ */
+export function leastCoveredMinor(
+  { from, to }: { from: string; to: string },
+  covers: readonly CoverFacts[],
+): number | null {
+  const [start, end] = [Date.parse(from), Date.parse(to)];
+  const within = covers.filter(
+    (cover) => Date.parse(cover.startsAt) < end && Date.parse(cover.endsAt) > start,
+  );
+  const moments = [
+    start,
+    ...within.flatMap((cover) => [Date.parse(cover.startsAt), Date.parse(cover.endsAt)]),
+  ].filter((moment) => moment >= start && moment < end);
+  const sums = moments.flatMap((moment) => {
+    const active = within.filter(
+      (cover) => Date.parse(cover.startsAt) <= moment && Date.parse(cover.endsAt) > moment,
+    );
+    return active.length === 0 ? [] : [active.reduce((sum, cover) => sum + cover.amount.minor, 0)];
+  });
+  return sums.length === 0 ? null : Math.min(...sums);
 }
 
 export type NailToNail = {

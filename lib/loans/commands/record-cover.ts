@@ -6,6 +6,7 @@
 import { z } from "zod";
 import { requireState } from "#lib/loans/at-hand.ts";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { CoverInput, loanStates } from "#lib/loans/schema.ts";
 import { command } from "#lib/people/command.ts";
@@ -46,4 +47,5 @@ export const takeBackCover = command("takeBackCover", z.object({ coverId: Id }),
   // Of two who take it back at once the second finds nothing.
   const { count } = await work.transaction.cover.deleteMany({ where: { id: cover.id } });
   if (count === 0) throw notFound("cover");
+  await writeLetters(work, loan.id, "cover-taken-back");
 });

@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { coverGaps, nailToNailStretches, type Stretch } from "#lib/loans/cover-gaps.ts";
+import {
+  coverGaps,
+  coverParts,
+  leastCoveredMinor,
+  nailToNailStretches,
+  type Stretch,
+} from "#lib/loans/cover-gaps.ts";
 import type { CoverFacts } from "#lib/loans/rules/case.ts";
 
 const needed = { minor: 1_000, currency: "EUR" };
@@ -87,6 +93,53 @@ test("at the venue a certificate without transit counts", () => {
     stretch("2027-03-01T00:00:00Z", "2027-03-02T00:00:00Z", { isTransit: false, territories: ["FR"] }),
   ];
   expect(coverGaps(stay, allDay({ coversTransit: false, territories: ["FR"] }), needed)).toEqual([]);
+});
+
+test("a carrier's certificate ends at the venue's door", () => {
+  const [road, stay] = [
+    stretch("2027-03-01T00:00:00Z", "2027-03-02T00:00:00Z"),
+    stretch("2027-03-02T00:00:00Z", "2027-03-03T00:00:00Z", { isTransit: false, territories: ["FR"] }),
+  ];
+  expect(coverGaps([road, stay], allDay({ coversStay: false }), needed)).toMatchObject([
+    { from: "2027-03-02T00:00:00.000Z", reason: "not-at-the-venue" },
+  ]);
+  const both = [...allDay({ coversStay: false }), ...allDay({ coversTransit: false, territories: ["FR"] })];
+  expect(coverGaps([road, stay], both, needed)).toEqual([]);
+});
+
+test("the parts of the way follow each other and say what is covered in each", () => {
+  const way = [
+    stretch("2027-03-01T00:00:00.000Z", "2027-03-03T00:00:00.000Z"),
+    stretch("2027-03-03T00:00:00.000Z", "2027-03-10T00:00:00.000Z", {
+      isTransit: false,
+      territories: ["FR"],
+    }),
+  ];
+  const covers = [
+    cover("2027-01-01T00:00:00Z", "2027-03-05T00:00:00Z", { amount: { minor: 400, currency: "EUR" } }),
+    cover("2027-01-01T00:00:00Z", "2027-12-01T00:00:00Z", { amount: { minor: 600, currency: "EUR" } }),
+  ];
+  expect(coverParts(way, covers, needed)).toMatchObject([
+    { from: "2027-03-01T00:00:00.000Z", to: "2027-03-03T00:00:00.000Z", reason: null, coveredMinor: 1_000 },
+    { from: "2027-03-03T00:00:00.000Z", to: "2027-03-05T00:00:00.000Z", reason: null, isTransit: false },
+    {
+      from: "2027-03-05T00:00:00.000Z",
+      to: "2027-03-10T00:00:00.000Z",
+      reason: "too-low",
+      coveredMinor: 600,
+    },
+  ]);
+});
+
+test("what certificates come to together is the least of the time in which one holds", () => {
+  const time = { from: "2027-03-01T00:00:00Z", to: "2027-03-10T00:00:00Z" };
+  const [early, late] = [
+    cover("2027-01-01T00:00:00Z", "2027-03-05T00:00:00Z"),
+    cover("2027-03-04T00:00:00Z", "2027-04-01T00:00:00Z", { amount: { minor: 700, currency: "EUR" } }),
+  ];
+  expect(leastCoveredMinor(time, [early, late])).toBe(700);
+  expect(leastCoveredMinor(time, [early])).toBe(1_000);
+  expect(leastCoveredMinor(time, [cover("2026-01-01T00:00:00Z", "2027-03-01T00:00:00Z")])).toBeNull();
 });
 
 test("a cover more never opens a gap, and gaps lie inside the way in order", () => {
