@@ -1,63 +1,14 @@
 /**
- * Six invented borrowers in five countries, with what their venues state of
+ * Invented borrowers: six in five countries, and those further away, with what their venues state of
  * themselves. Some state everything, some leave much open, some are too bright,
  * too damp or too narrow, so that suitability has something to say.
  */
-import type { InstitutionInput, Licence, VenueInput } from "#lib/people/schema.ts";
+import { borrowersAbroad } from "#seed/scenario/borrowers-abroad.ts";
 import { door, lift, ramp, turn } from "#seed/scenario/passages.ts";
-import type { Day } from "#seed/scenario/shape.ts";
+import { notStated, type ScenarioInstitution, steadyRoom } from "#seed/scenario/venue-words.ts";
 
-type ScenarioLicence = Omit<Licence, "validFrom" | "validUntil"> & { from: Day | null; until: Day | null };
-export type ScenarioVenue = Omit<
-  VenueInput,
-  "id" | "institutionId" | "reportedOn" | "licences" | "countryCode"
-> & {
-  reported: Day | null;
-  licences: ScenarioLicence[];
-};
-export type ScenarioInstitution = Omit<InstitutionInput, "id" | "verifiedOn"> & {
-  verified: Day | null;
-  venues: Record<string, ScenarioVenue>;
-};
-
-/** A room whose climate is kept and written down. */
-const steadyRoom = {
-  temperatureLowC: 18.5,
-  temperatureHighC: 21.5,
-  temperatureSwing24hK: 1.5,
-  humidityLow: 0.45,
-  humidityHigh: 0.53,
-  humiditySwing24h: 0.05,
-  illuminanceLx: 50,
-  uvMicrowattPerLumen: 8,
-  hoursOpenPerDay: 7,
-  daysOpenPerWeek: 5,
-  supervisedRoom: true,
-  restrictedView: true,
-  spillProvision: true,
-  fireDetection: true,
-  nightGuard: true,
-} as const;
-
-const notStated = {
-  temperatureLowC: null,
-  temperatureHighC: null,
-  temperatureSwing24hK: null,
-  humidityLow: null,
-  humidityHigh: null,
-  humiditySwing24h: null,
-  illuminanceLx: null,
-  uvMicrowattPerLumen: null,
-  hoursOpenPerDay: null,
-  daysOpenPerWeek: null,
-  supervisedRoom: null,
-  restrictedView: null,
-  spillProvision: null,
-  fireDetection: null,
-  nightGuard: null,
-} as const;
-
-export const borrowers = {
+/** The borrowers with whom the centre has lent and borrowed for years, and two new ones. */
+const neighbours = {
   kestrel: {
     name: "Kestrel Bay School of Medicine",
     kind: "medical school",
@@ -140,6 +91,7 @@ export const borrowers = {
       "selwyn hall": {
         ...steadyRoom,
         name: "Practical hall",
+        subdivisionCode: "GB-ENG",
         kind: "teaching room",
         address: "Mole Street 3, wing C, Port Selwyn",
         humidityLow: 0.42,
@@ -173,6 +125,7 @@ export const borrowers = {
       "selwyn library": {
         ...steadyRoom,
         name: "Library, reading bay",
+        subdivisionCode: "GB-ENG",
         kind: "library",
         address: "Mole Street 3, wing A, Port Selwyn",
         temperatureHighC: 24,
@@ -186,7 +139,7 @@ export const borrowers = {
         supervisedRoom: false,
         restrictedView: false,
         spillProvision: false,
-        reported: -520,
+        reported: -760,
         passages: [door("Library door", 880, 2_000), lift("Library lift", 800, 2_000, 1_250, 450)],
         licences: [],
       },
@@ -357,6 +310,7 @@ export const borrowers = {
       "tarnmoor skills": {
         ...notStated,
         name: "Clinical skills room",
+        subdivisionCode: "GB-ENG",
         kind: "teaching room",
         address: "Fell Lane 1, second floor, Tarnmoor",
         supervisedRoom: true,
@@ -368,6 +322,7 @@ export const borrowers = {
       "tarnmoor store": {
         ...notStated,
         name: "Model store",
+        subdivisionCode: "GB-ENG",
         kind: "store",
         address: "Fell Lane 1, basement, Tarnmoor",
         temperatureLowC: 12,
@@ -379,6 +334,8 @@ export const borrowers = {
     },
   },
 } satisfies Record<string, ScenarioInstitution>;
+
+export const borrowers = { ...neighbours, ...borrowersAbroad };
 export type BorrowerKey = keyof typeof borrowers;
 
 type VenuesOf<Key extends BorrowerKey> = Key extends BorrowerKey

@@ -104,7 +104,7 @@ export const catalogueWords = {
   addHazard: "Add a hazard",
   remove: "Remove",
   hazardCaution: "Ventilate, gloves, eye protection and spill kit before opening. Local rules come first.",
-  publishable: "May appear in the catalogue that borrowers see",
+  publishable: "May appear in the catalogue that is open to the public, where the centre opens it",
   steps: "How it was made",
   step: "Step",
   addStep: "Record a step",

@@ -7,6 +7,7 @@ export const slipWords = {
   findSpecimens: "Find specimens",
   noted: (count: number, days: string) =>
     `${count === 1 ? "Noted" : `${count} specimens noted`} on the slip, which is for ${days}.`,
+  keptItsDays: "These are the days of the slip, not those of the set; look at them on the slip.",
   notedAlready: "It is on the slip already.",
   takenOff: (number: string) => `${number} is taken off.`,
   putBack: "Put it back",
@@ -40,6 +41,7 @@ export const slipWords = {
   } satisfies Record<(typeof plannedActivities)[number], string>,
   startsOn: "Day of delivery",
   earliest: (day: string) => `The earliest possible day is ${day}.`,
+  earliestByPlan: (day: string) => `With the usual time for every paper and step it is ${day}.`,
   endsOn: "Return by",
   endsOnHint: "The day on which they have left you: the first day that is no longer the loan.",
   daysHint: (before: number, after: number) =>

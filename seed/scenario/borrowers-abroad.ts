@@ -1,0 +1,138 @@
+/**
+ * Invented borrowers in places whose law has words of its own on human material:
+ * Scotland, Germany, France, California and Hawaii. Each asks for something that
+ * the rules of its place look at. The towns are invented but one, since an
+ * ordinance names it.
+ */
+import { door, lift } from "#seed/scenario/passages.ts";
+import { type ScenarioInstitution, steadyRoom } from "#seed/scenario/venue-words.ts";
+
+export const borrowersAbroad = {
+  glenmorrow: {
+    name: "Glenmorrow Museum of Medicine",
+    kind: "museum",
+    countryCode: "GB",
+    city: "Glenmorrow",
+    address: "Brae Road 6, Glenmorrow",
+    languages: ["en-GB"],
+    email: "loans@glenmorrow.example",
+    phone: "+44 1632 960 618",
+    standing: "good",
+    verified: -200,
+    note: "Free admission. Asks before it applies for anything.",
+    venues: {
+      "glenmorrow gallery": {
+        ...steadyRoom,
+        name: "Upper gallery",
+        kind: "exhibition hall",
+        address: "Brae Road 6, first floor, Glenmorrow",
+        subdivisionCode: "GB-SCT",
+        floorLoadKgPerM2: 400,
+        reported: -90,
+        passages: [door("Goods door", 1_800, 2_300), lift("Gallery lift", 1_500, 2_200, 2_400, 1_200)],
+        licences: [],
+      },
+    },
+  },
+  altenried: {
+    name: "Haus der Anatomie Altenried",
+    kind: "museum",
+    countryCode: "DE",
+    city: "Altenried",
+    address: "Torgasse 14, Altenried",
+    languages: ["de", "en"],
+    email: "ausleihe@altenried.example",
+    phone: "+49 30 555 0177",
+    standing: "good",
+    verified: -150,
+    note: "A young house that likes to try things.",
+    venues: {
+      "altenried hall": {
+        ...steadyRoom,
+        name: "Große Halle",
+        kind: "exhibition hall",
+        address: "Torgasse 14, Erdgeschoss, Altenried",
+        floorLoadKgPerM2: 500,
+        reported: -75,
+        passages: [door("Lieferantentor", 2_400, 2_600), door("Hallentür", 1_700, 2_300)],
+        licences: [],
+      },
+    },
+  },
+  clairval: {
+    name: "Faculté de médecine de Clairval",
+    kind: "medical school",
+    countryCode: "FR",
+    city: "Clairval",
+    address: "Rue du Pont 21, Clairval",
+    languages: ["fr", "en"],
+    email: "anatomie@clairval.example",
+    phone: "+33 1 99 00 55 21",
+    standing: "good",
+    verified: -260,
+    note: "Teaches in small groups.",
+    venues: {
+      "clairval room": {
+        ...steadyRoom,
+        name: "Salle de travaux pratiques",
+        kind: "teaching room",
+        address: "Rue du Pont 21, Clairval",
+        reported: -130,
+        passages: [door("Porte de service", 1_500, 2_200), door("Porte de la salle", 1_250, 2_100)],
+        licences: [],
+      },
+    },
+  },
+  bayward: {
+    name: "Bayward Hall of the Body",
+    kind: "touring exhibition",
+    countryCode: "US",
+    city: "San Francisco",
+    address: "Wharf Row 300, San Francisco",
+    languages: ["en"],
+    email: "exhibits@bayward.example",
+    phone: "+1 415 555 0136",
+    standing: "good",
+    verified: -40,
+    note: "Charges admission. Its first request.",
+    venues: {
+      "bayward hall": {
+        ...steadyRoom,
+        name: "Main hall",
+        kind: "exhibition hall",
+        address: "Wharf Row 300, San Francisco",
+        subdivisionCode: "US-CA",
+        town: "San Francisco",
+        restrictedView: false,
+        reported: -45,
+        passages: [door("Dock door", 2_400, 2_700)],
+        licences: [],
+      },
+    },
+  },
+  kahelani: {
+    name: "Kahelani College of Health",
+    kind: "school of health sciences",
+    countryCode: "US",
+    city: "Kahelani",
+    address: "Shore Drive 8, Kahelani",
+    languages: ["en"],
+    email: "college@kahelani.example",
+    phone: "+1 808 555 0119",
+    standing: "good",
+    verified: -55,
+    note: "Raises money for its library with an open week.",
+    venues: {
+      "kahelani court": {
+        ...steadyRoom,
+        name: "Court room",
+        kind: "exhibition hall",
+        address: "Shore Drive 8, Kahelani",
+        subdivisionCode: "US-HI",
+        reported: -50,
+        passages: [door("Court door", 1_600, 2_200)],
+        licences: [],
+      },
+    },
+  },
+} satisfies Record<string, ScenarioInstitution>;
