@@ -5,6 +5,8 @@ import { countReturn, receiveHome } from "#lib/loans/commands/receive-home.ts";
 import { openCrate, receiveLoan } from "#lib/loans/commands/receive-loan.ts";
 import { sendHome } from "#lib/loans/commands/send-home.ts";
 import type { LoanTale } from "#seed/loading/load-loans.ts";
+import { issuePapersOf, issuePapersOfLoan } from "#seed/loading/load-papers.ts";
+import { decideCodesOf } from "#seed/loading/load-tariffs.ts";
 import { sealNumber } from "#seed/loading/seal-number.ts";
 
 /** The air that is read at the dock and in the room where crates rest. */
@@ -18,10 +20,26 @@ async function looksAtCrates(tale: LoanTale) {
 function planStay(tale: LoanTale): void {
   const { story } = tale.loan;
   const { unpacked } = story;
-  tale.at(story.dispatched, () => dispatchLoan(tale.as("registrar"), { loanId: tale.id }));
-  tale.at(story.received, async () =>
-    receiveLoan(tale.as(tale.signer), { loanId: tale.id, crates: await looksAtCrates(tale), ...air }),
-  );
+  tale.at(story.dispatched, async () => {
+    await decideCodesOf(tale);
+    await issuePapersOf(tale, "out", [
+      "packing list",
+      "crate label",
+      "dispatch note",
+      "pro-forma invoice",
+      "travel sheet",
+    ]);
+    await issuePapersOfLoan(tale, ["quotation", "condition form"]);
+    await dispatchLoan(tale.as("registrar"), { loanId: tale.id });
+  });
+  tale.at(story.received, async () => {
+    await receiveLoan(tale.as(tale.signer), {
+      loanId: tale.id,
+      crates: await looksAtCrates(tale),
+      ...air,
+    });
+    await issuePapersOf(tale, "out", ["outgoing receipt"]);
+  });
   if (!unpacked) return;
   tale.at(unpacked.day, async () => {
     for (const crate of await tale.crates())
@@ -48,9 +66,14 @@ function planReturn(tale: LoanTale, index: number): void {
       carrier: "",
     });
   });
-  tale.at(story.receivedHome, async () =>
-    receiveHome(tale.as("registrar"), { loanId: tale.id, crates: await looksAtCrates(tale), ...air }),
-  );
+  tale.at(story.receivedHome, async () => {
+    await receiveHome(tale.as("registrar"), {
+      loanId: tale.id,
+      crates: await looksAtCrates(tale),
+      ...air,
+    });
+    await issuePapersOf(tale, "home", ["incoming receipt"]);
+  });
   tale.at(counted?.day, () =>
     countReturn(tale.as("conservator"), {
       loanId: tale.id,
@@ -71,7 +94,10 @@ function planReturn(tale: LoanTale, index: number): void {
       await checkIn(tale.as("curator"), { loanId: tale.id, specimenId, verdict, remark });
     }
   });
-  tale.at(story.closed, () => closeLoan(tale.as("registrar"), { loanId: tale.id }));
+  tale.at(story.closed, async () => {
+    await closeLoan(tale.as("registrar"), { loanId: tale.id });
+    await issuePapersOfLoan(tale, ["loan closure"]);
+  });
 }
 
 export function planJourney(tale: LoanTale, index: number): void {

@@ -1,9 +1,10 @@
 /** The loans as far as they stay in the house: asked, decided, agreed, covered, packed. */
-import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
+import { drawUpAgreement } from "#lib/loans/commands/agreement.ts";
 import { planCrates, sealCrate } from "#lib/loans/commands/crates.ts";
 import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
 import { recordCover } from "#lib/loans/commands/record-cover.ts";
+import { countersignAgreement, signAgreement } from "#lib/loans/commands/sign-agreement.ts";
 import { planStage } from "#lib/loans/commands/stages.ts";
 import { submitRequest, withdrawRequest } from "#lib/loans/commands/submit-request.ts";
 import { database } from "#lib/platform/database.ts";
@@ -12,15 +13,19 @@ import { cratesOf } from "#lib/shipments/queries.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
 import { recordCheckOf } from "#seed/loading/load-checks.ts";
 import { planJourney } from "#seed/loading/load-journeys.ts";
+import { planMessages } from "#seed/loading/load-messages.ts";
+import { planMoney } from "#seed/loading/load-money.ts";
+import { planTimes } from "#seed/loading/load-times.ts";
 import { sealNumber } from "#seed/loading/seal-number.ts";
 import type { Timeline } from "#seed/loading/timeline.ts";
 import type { World } from "#seed/loading/world.ts";
 import { type AccountKey, accounts } from "#seed/scenario/accounts.ts";
-import { borrowers, type ScenarioInstitution } from "#seed/scenario/borrowers.ts";
+import { type BorrowerKey, borrowers } from "#seed/scenario/borrowers.ts";
 import { centre } from "#seed/scenario/centre.ts";
-import type { Carriage, Looks, ScenarioLoan } from "#seed/scenario/loan-words.ts";
+import type { Carriage, ChosenTerms, Looks, ScenarioLoan } from "#seed/scenario/loan-words.ts";
 import { loans } from "#seed/scenario/loans.ts";
 import type { Day } from "#seed/scenario/shape.ts";
+import type { ScenarioInstitution } from "#seed/scenario/venue-words.ts";
 
 export const kindOfAct = "acts on loans";
 
@@ -31,6 +36,8 @@ export class LoanTale {
   readonly world: World;
   #id = "";
   agreement = { id: "", sha256: "" };
+  /** The newest quotation. */
+  quotation = { id: "", sha256: "" };
 
   constructor(loan: ScenarioLoan, timeline: Timeline, world: World) {
     this.loan = loan;
@@ -117,10 +124,14 @@ export class LoanTale {
   }
 }
 
-function venueCountry({ venue }: ScenarioLoan): string {
-  const all: ScenarioInstitution[] = Object.values(borrowers);
-  return all.find(({ venues }) => venue in venues)?.countryCode ?? centre.countryCode;
+function borrowerOf({ venue }: ScenarioLoan): BorrowerKey {
+  const all = Object.entries(borrowers) as [BorrowerKey, ScenarioInstitution][];
+  const found = all.find(([, { venues }]) => venue in venues);
+  if (!found) throw new Error(`The venue "${venue}" belongs to nobody.`);
+  return found[0];
 }
+
+const venueCountry = (loan: ScenarioLoan): string => borrowers[borrowerOf(loan)].countryCode;
 
 function planRequest(tale: LoanTale): void {
   const { loan, timeline, world } = tale;
@@ -130,12 +141,15 @@ function planRequest(tale: LoanTale): void {
   const phone = borrower === null ? centre.phone : borrowers[borrower].phone;
   tale.at(story.opened, async () => {
     const { id } = await openLoan(tale.as(lecturer), {
-      borrowerId: null,
+      borrowerId: borrower === null ? world.borrower(borrowerOf(loan)) : null,
       request: {
         ...words,
         venueId: world.venue(loan.venue),
         startsOn: timeline.on(starts),
         endsOn: timeline.on(ends),
+        // A show opens a week after delivery; of a course nobody has said when it begins.
+        opensOn: words.purpose === "exhibition" ? timeline.on(Math.min(starts + 7, ends - 1)) : null,
+        factsConfirmed: story.submitted !== undefined,
         contactName: name,
         contactEmail: email,
         contactPhone: phone,
@@ -153,16 +167,52 @@ function planRequest(tale: LoanTale): void {
     );
 }
 
+/** The smallest PDF there is, in the place of a scan: one empty page with a note of who signed. */
+function scanOf(name: string): Uint8Array<ArrayBuffer> {
+  const page = `%PDF-1.4
+% Signed on paper: ${name}
+1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj
+2 0 obj<</Type/Pages/Kids[3 0 R]/Count 1>>endobj
+3 0 obj<</Type/Page/Parent 2 0 R/MediaBox[0 0 595 842]>>endobj
+trailer<</Root 1 0 R>>
+%%EOF
+`;
+  return new TextEncoder().encode(page);
+}
+
 function planAgreement(tale: LoanTale): void {
   const { story, asked } = tale.loan;
-  const { covered } = story;
-  tale.at(story.drawnUp, async () => {
-    tale.agreement = await drawUpAgreement(tale.as("registrar"), { loanId: tale.id });
-  });
+  const { covered, amended } = story;
+  const drawUp = (day: Day | undefined, terms: ChosenTerms = {}) =>
+    tale.at(day, async () => {
+      tale.agreement = await drawUpAgreement(tale.as("registrar"), { loanId: tale.id, ...terms });
+    });
+  drawUp(story.drawnUp, story.terms);
   const sign = (by: AccountKey, signerRole: string) =>
-    signAgreement(tale.as(by), { agreementId: tale.agreement.id, sha256: tale.agreement.sha256, signerRole });
+    signAgreement(tale.as(by), {
+      agreementId: tale.agreement.id,
+      sha256: tale.agreement.sha256,
+      signerRole,
+      strokes: "",
+      electronic: true,
+    });
   tale.at(story.signedByLender, () => sign("collection manager", "Collection manager"));
-  tale.at(story.signedByBorrower, () => sign(tale.signer, "Registrar"));
+  const onPaper = story.signedOnPaper;
+  tale.at(story.signedByBorrower, () =>
+    onPaper === undefined
+      ? sign(tale.signer, "Registrar")
+      : countersignAgreement(tale.as("registrar"), {
+          agreementId: tale.agreement.id,
+          sha256: tale.agreement.sha256,
+          party: "borrower",
+          signerName: onPaper.name,
+          signerRole: onPaper.role,
+          content: scanOf(onPaper.name),
+        }),
+  );
+  drawUp(amended?.day, amended?.terms);
+  tale.at(amended?.signedByLender, () => sign("collection manager", "Collection manager"));
+  tale.at(amended?.signedByBorrower, () => sign(tale.signer, "Registrar"));
   if (covered)
     tale.at(covered.day, () =>
       recordCover(tale.as(tale.signer), {
@@ -208,5 +258,8 @@ export function planLoans(timeline: Timeline, world: World): void {
     planAgreement(tale);
     planPacking(tale, index);
     planJourney(tale, index);
+    planTimes(tale);
+    planMessages(tale);
+    planMoney(tale);
   }
 }

@@ -5,17 +5,16 @@ import { keepPlace } from "#lib/whereabouts/commands.ts";
 import type { Timeline } from "#seed/loading/timeline.ts";
 import type { World } from "#seed/loading/world.ts";
 import { type AccountKey, accounts, demoPassword, type ScenarioAccount } from "#seed/scenario/accounts.ts";
-import {
-  type BorrowerKey,
-  borrowers,
-  type ScenarioInstitution,
-  type VenueKey,
-} from "#seed/scenario/borrowers.ts";
+import { type BorrowerKey, borrowers, type VenueKey } from "#seed/scenario/borrowers.ts";
 import { centre, places } from "#seed/scenario/centre.ts";
 import type { Day } from "#seed/scenario/shape.ts";
+import type { ScenarioInstitution } from "#seed/scenario/venue-words.ts";
 
 /** The day on which the program was taken into use. */
 export const firstDay: Day = -1_500;
+
+/** What a venue of the scenario leaves open. */
+const placeOfNothingKnown = { subdivisionCode: null, town: "", floorLoadKgPerM2: null };
 
 async function keepAccountOf(world: World, key: AccountKey, by = world.as("administrator")): Promise<void> {
   const { name, email, role }: ScenarioAccount = accounts[key];
@@ -57,14 +56,15 @@ export function planPeople(timeline: Timeline, world: World): void {
     timeline.add(firstDay, "borrowers", async () => {
       world.borrowers.set(key, await keepInstitution(registrar(), { ...facts, id: null, verifiedOn: null }));
     });
-    for (const [venueKey, { reported, licences, ...venue }] of Object.entries(venues)) {
-      const keep = (id: string | null, reportedOn: Day | null) =>
+    for (const [venueKey, { reported: _reported, licences, ...venue }] of Object.entries(venues)) {
+      const keep = () =>
         keepVenue(registrar(), {
+          ...placeOfNothingKnown,
           ...venue,
-          id,
+          id: null,
           institutionId: world.borrower(key),
           countryCode: facts.countryCode,
-          reportedOn: dateOrNull(reportedOn),
+          reportedOn: null,
           licences: licences.map(({ from, until, ...licence }) => ({
             ...licence,
             validFrom: dateOrNull(from),
@@ -72,10 +72,8 @@ export function planPeople(timeline: Timeline, world: World): void {
           })),
         });
       timeline.add(firstDay + 1, "venues", async () => {
-        world.venues.set(venueKey as VenueKey, await keep(null, null));
+        world.venues.set(venueKey as VenueKey, await keep());
       });
-      if (reported !== null)
-        timeline.add(reported, "venues", () => keep(world.venue(venueKey as VenueKey), reported));
     }
     if (verified !== null)
       timeline.add(verified, "borrowers", () =>

@@ -15,6 +15,7 @@ export const centre = {
   accessionPattern: "AN \\d{4}\\.\\d{4}|SR \\d{2}\\.\\d{3}",
   accessionExample: "AN 2019.0142",
   currency: "EUR",
+  publicCatalogue: true,
 } satisfies CentreSettings;
 
 export type ScenarioPlace = { code: string; name: string; kind: PlaceKind; within: string | null };

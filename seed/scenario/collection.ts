@@ -3,6 +3,7 @@ import { headChecks } from "#seed/scenario/checks-head.ts";
 import { limbChecks } from "#seed/scenario/checks-limbs.ts";
 import { trunkChecks } from "#seed/scenario/checks-trunk.ts";
 import { animalChecks, wholeChecks } from "#seed/scenario/checks-whole.ts";
+import { furtherPermitsOf, legalFactsOf } from "#seed/scenario/legal-facts.ts";
 import type { History, ScenarioSpecimen } from "#seed/scenario/shape.ts";
 import { abdomenSpecimens } from "#seed/scenario/specimens-abdomen.ts";
 import { animalSpecimens } from "#seed/scenario/specimens-animals.ts";
@@ -18,7 +19,7 @@ import { upperLimbSpecimens } from "#seed/scenario/specimens-upper-limb.ts";
 import { wholeSpecimens } from "#seed/scenario/specimens-whole.ts";
 import { wildAnimalSpecimens } from "#seed/scenario/specimens-wild-animals.ts";
 
-export const collection: ScenarioSpecimen[] = [
+const written: ScenarioSpecimen[] = [
   ...upperLimbSpecimens,
   ...lowerLimbSpecimens,
   ...headSpecimens,
@@ -33,6 +34,12 @@ export const collection: ScenarioSpecimen[] = [
   ...animalSpecimens,
   ...wildAnimalSpecimens,
 ];
+
+export const collection: ScenarioSpecimen[] = written.map((one) => ({
+  ...one,
+  record: { ...one.record, legal: legalFactsOf(one) },
+  permits: [...one.permits, ...furtherPermitsOf(one)],
+}));
 
 /** Checks by accession number. */
 export const histories: Record<string, History> = {

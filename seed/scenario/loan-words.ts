@@ -2,6 +2,7 @@
  * How a loan of the scenario is written down: what was asked, and how far its
  * story has gone, each step on its day. A step that is left out has not happened.
  */
+import type { DrawUpInput } from "#lib/loans/agreement-input.ts";
 import type { checkInVerdicts } from "#lib/loans/inputs.ts";
 import type { DecisionInput, LoanInput } from "#lib/loans/schema.ts";
 import type { AccountKey } from "#seed/scenario/accounts.ts";
@@ -39,14 +40,22 @@ export type Carriage = {
   arrives: Day;
 };
 
+export type ChosenTerms = Partial<Pick<DrawUpInput, "languages" | "parameters">>;
+
 export type LoanStory = {
   opened: Day;
   submitted?: Day;
   withdrawn?: Day;
   decided?: Decided[];
   drawnUp?: Day;
+  /** What is chosen for the agreement where the standard does not serve. */
+  terms?: ChosenTerms;
   signedByLender?: Day;
   signedByBorrower?: Day;
+  /** Who signed for the borrower on paper; the centre's registrar then keeps the scan. */
+  signedOnPaper?: { name: string; role: string };
+  /** A change after the signatures, signed again by both. */
+  amended?: { day: Day; terms: ChosenTerms; signedByLender: Day; signedByBorrower: Day };
   covered?: { day: Day; insurer: string; policy: string; from: Day; until: Day };
   out?: Carriage;
   cratesPlanned?: Day;

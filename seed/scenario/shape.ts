@@ -9,7 +9,14 @@ import type { Occasion, Severity } from "#lib/condition/schema.ts";
 import type { FindingTerm } from "#lib/condition/terms.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { PermitInput, TitleInput } from "#lib/provenance/schema.ts";
-import type { Component, PreparationStepInput, Shown, Size, SpecimenInput } from "#lib/specimens/schema.ts";
+import {
+  type Component,
+  nothingKnownInLaw,
+  type PreparationStepInput,
+  type Shown,
+  type Size,
+  type SpecimenInput,
+} from "#lib/specimens/schema.ts";
 import { sideOfUnpaired } from "#seed/scenario/sides.ts";
 
 /** Days from the day of loading; negative lies behind, positive ahead. */
@@ -49,7 +56,7 @@ export type ScenarioSpecimen = {
 };
 
 type Given = Pick<SpecimenInput, "kind" | "preparation" | "side" | "use"> &
-  Partial<ScenarioSpecimen["record"]>;
+  Partial<Omit<ScenarioSpecimen["record"], "legal">>;
 type Rest = Partial<Omit<ScenarioSpecimen, "record">> & { place: string };
 
 const owned: ScenarioTitle = { status: "owned", ownerName: "", leaveToLend: false, leaveReference: "" };
@@ -88,6 +95,7 @@ export function specimen(
       components: [],
       formerNumbers: [],
       hazards: [],
+      legal: nothingKnownInLaw,
       ...facts,
     },
     cost: null,

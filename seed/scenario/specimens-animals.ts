@@ -225,6 +225,12 @@ export const animalSpecimens: ScenarioSpecimen[] = [
     {
       cost: { euros: 4_400, basis: "preparation cost", day: -175 },
       place: "H-DRY.2",
+      title: {
+        status: "loan-in",
+        ownerName: "Tindholm College of Veterinary Medicine",
+        leaveToLend: true,
+        leaveReference: "TCV 21/118",
+      },
       permits: [
         veterinary("HVA 21/0655", ["DK", "SE", "FI", "GB"], 380),
         speciesOffice("NSO 21/077, not listed", ["DK", "SE", "FI", "GB"], 380),

@@ -1,0 +1,77 @@
+/** Requests from places whose law has words of its own; the registrar wrote them down from letters. */
+import { type ScenarioLoan, showing, teaching } from "#seed/scenario/loan-words.ts";
+
+export const loansAbroad: ScenarioLoan[] = [
+  {
+    key: "scottish gallery",
+    venue: "glenmorrow gallery",
+    lecturer: "registrar",
+    signer: null,
+    asked: showing({ title: "What a heart carries", starts: 310, ends: 400, coverEuros: 20_000 }),
+    specimens: ["AN 2021.0064", "AN 1949.0010"],
+    story: { opened: -16, submitted: -15 },
+  },
+  {
+    key: "german hall",
+    venue: "altenried hall",
+    lecturer: "registrar",
+    signer: null,
+    asked: showing({
+      title: "The seated figure",
+      starts: 330,
+      ends: 440,
+      displayStyle: "artistic",
+      activities: ["sampling"],
+      coverEuros: 90_000,
+      note: "We would like to take a small section in front of our visitors on the opening day.",
+    }),
+    specimens: ["AN 2022.0002", "AN 1871.0002", "AN 2021.0220"],
+    story: { opened: -14, submitted: -13 },
+  },
+  {
+    key: "french faculty",
+    venue: "clairval room",
+    lecturer: "registrar",
+    signer: null,
+    asked: teaching({
+      title: "Nervous system, autumn groups",
+      teachingUse: "viewing",
+      starts: 300,
+      ends: 390,
+      coverEuros: 50_000,
+    }),
+    specimens: ["AN 2011.0002", "AN 2009.0040"],
+    story: { opened: -11, submitted: -10 },
+  },
+  {
+    key: "pacific tour",
+    venue: "bayward hall",
+    lecturer: "registrar",
+    signer: null,
+    asked: showing({
+      title: "Inside out",
+      starts: 340,
+      ends: 700,
+      paidAdmission: true,
+      pictures: ["press"],
+      coverEuros: 40_000,
+    }),
+    specimens: ["AN 2020.0033", "AN 1938.0004"],
+    story: { opened: -8, submitted: -7 },
+  },
+  {
+    key: "island college",
+    venue: "kahelani court",
+    lecturer: "registrar",
+    signer: null,
+    asked: showing({
+      title: "Open week of the college",
+      starts: 320,
+      ends: 350,
+      paidAdmission: true,
+      coverEuros: 10_000,
+    }),
+    specimens: ["AN 2014.0036"],
+    story: { opened: -5 },
+  },
+];
