@@ -21,7 +21,7 @@ function hrefOf(record: RecordKey): string {
     specimen: `/specimens/${record.key}`,
     series: `/series/${record.key}`,
     institution: `/institutions/${record.key}`,
-    venue: `/venues/${record.key}/edit`,
+    venue: `/venues/${record.key}`,
     loan: `/loans/${record.key}`,
     donor: `/donors/${record.key}`,
     account: `/accounts/${record.key}`,

@@ -11,6 +11,7 @@ import {
   readNumber,
 } from "#app/_parts/typed-number.ts";
 import { numberSentence } from "#app/_words/number-problem.ts";
+import { minorDigits } from "#lib/platform/money.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 
 export function textIn(fields: FormData, name: string): string {
@@ -61,8 +62,5 @@ export function minorIn(fields: FormData, name: string, currency: string): numbe
 
 /** Decimals of a currency; two where the code is not one. */
 export function digitsOf(currency: string): number {
-  if (!/^[A-Z]{3}$/.test(currency)) return 2;
-  return (
-    new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2
-  );
+  return minorDigits(currency);
 }

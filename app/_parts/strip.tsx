@@ -17,6 +17,8 @@ const barHeight = 14;
 const lettersHeight = 9;
 /** A month narrower than this has no room for its letter. */
 const narrowestMonth = 9;
+/** Half of a year's four figures, so that they stay within the strip. */
+const halfYear = 11;
 
 const monthLetters = "JFMAMJJASOND";
 const letterOf = (month: string) => monthLetters[Number(month.slice(5, 7)) - 1] ?? "";
@@ -46,7 +48,9 @@ function Letters({ y, ...window }: Window & { y: number }) {
   return (
     <g className={styles.letters}>
       {marks.map((month) => {
-        const middle = isNarrow ? at(month) : (at(month) + at(addDays(month, 30))) / 2;
+        const middle = isNarrow
+          ? Math.min(width - halfYear, Math.max(halfYear, at(month)))
+          : (at(month) + at(addDays(month, 30))) / 2;
         return (
           <text key={month} x={middle} y={y}>
             {isNarrow ? month.slice(0, 4) : letterOf(month)}
@@ -163,7 +167,14 @@ export function StripScale({ label, from, until }: { label: string; from: string
 const sample = 22;
 
 /** What the marks of the strips mean. */
-export function StripLegend({ asked = false }: { asked?: boolean }) {
+export function StripLegend({
+  asked = false,
+  toBeHad = false,
+}: {
+  asked?: boolean;
+  /** Whether the days around a loan are taken off the free days. */
+  toBeHad?: boolean;
+}) {
   const sign = (children: ReactNode) => (
     <svg viewBox={`0 0 ${sample} ${barHeight}`} width={sample} height={barHeight} aria-hidden="true">
       {children}
@@ -173,11 +184,11 @@ export function StripLegend({ asked = false }: { asked?: boolean }) {
     <p className={styles.legend}>
       <span>
         {sign(<Bar x={0} end={sample} />)}
-        {words.free}
+        {toBeHad ? words.toBeHad : words.free}
       </span>
       <span>
         {sign(<Ground end={sample} />)}
-        {words.promised}
+        {toBeHad ? words.notToBeHad : words.promised}
       </span>
       {asked && (
         <>

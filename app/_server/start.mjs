@@ -7,7 +7,7 @@
  */
 import "./launch/node-version.mjs";
 import { install } from "./launch/install.mjs";
-import { help, readOptions, readPort } from "./launch/options.mjs";
+import { checkMailServer, help, readOptions, readPort } from "./launch/options.mjs";
 import { whenOrphaned } from "./launch/orphan.mjs";
 import { dataFolder } from "./launch/project.mjs";
 import { explain, Halt, Interrupted, say, step, stopwatch } from "./launch/report.mjs";
@@ -30,6 +30,7 @@ const stopAsked = new Promise((/** @type {(nothing: void) => void} */ resolve) =
 async function start(options) {
   const elapsed = stopwatch();
   const port = readPort(process.env.PORT);
+  checkMailServer(process.env);
   const host = process.env.HOST || "127.0.0.1";
   const ownDatabase = process.env.DATABASE_URL;
   const folder = dataFolder();

@@ -1,4 +1,6 @@
 /** How dates, money and figures are written. One place, so that a second language changes it once. */
+import { minorDigits } from "#lib/platform/money.ts";
+
 const locale = "en-GB";
 
 const dayFormat = new Intl.DateTimeFormat(locale, {
@@ -91,11 +93,8 @@ export function formatRangeShort(startsOn: string, endsOn: string): string {
 
 /** @param money whole minor units and an ISO 4217 code */
 export function formatMoney(money: { minor: number; currency: string }): string {
-  const digits = new Intl.NumberFormat(locale, {
-    style: "currency",
-    currency: money.currency,
-  }).resolvedOptions().maximumFractionDigits;
-  const amount = formatNumber(money.minor / 10 ** (digits ?? 2), digits);
+  const digits = minorDigits(money.currency);
+  const amount = formatNumber(money.minor / 10 ** digits, digits);
   return `${amount} ${money.currency}`;
 }
 

@@ -4,6 +4,7 @@
  * a state or a gate its word, and a code inside a code its own sentence.
  */
 import { loanWords } from "#app/_words/en/loan-pages.ts";
+import { planStepNames } from "#app/_words/en/loan-time.ts";
 import { requestFieldWords } from "#app/_words/en/slip.ts";
 import { formatDate, formatMoment, formatMoney, formatNumber } from "#app/_words/format.ts";
 
@@ -28,6 +29,8 @@ const groupedFrom = 10_000;
 const anyOf = new Intl.ListFormat("en", { type: "disjunction" });
 
 const words: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  step: planStepNames,
+  before: planStepNames,
   gate: loanWords.gates,
   audience: { "general public": "the general public" },
   state: { ...loanWords.crateStates, ...loanWords.lineStates, ...loanWords.states },

@@ -1,11 +1,13 @@
 /** Signing in. Who is signed in already is led on. */
 import type { Metadata } from "next";
+import Link from "next/link";
 import { redirect } from "next/navigation";
 import { currentViewer } from "#app/_server/viewer.ts";
 import { signInWords } from "#app/_words/en/sign-in.ts";
 import styles from "#app/sign-in/sign-in.module.css";
 import { SignInForm } from "#app/sign-in/sign-in-form.tsx";
 import { wayBack } from "#app/sign-in/way-back.ts";
+import { findOpenCatalogue } from "#lib/specimens/queries/public-catalogue.ts";
 
 export const metadata: Metadata = { title: signInWords.title };
 
@@ -22,6 +24,11 @@ export default async function SignInPage({
       <p className={styles.about}>{signInWords.about}</p>
       <SignInForm to={wayBack(to)} />
       <p className="quiet small">{signInWords.help}</p>
+      {(await findOpenCatalogue(null)) && (
+        <p>
+          <Link href="/catalogue">{signInWords.catalogue}</Link>
+        </p>
+      )}
     </main>
   );
 }

@@ -185,6 +185,21 @@ export async function structureLabels(
   return new Map(rows.map((row) => [row.id, { ...row, kind: row.kind as StructureKind }]));
 }
 
+/** Structures by id, in the order of the ids, then what each name means first; what nothing is called so is left out. */
+export async function structuresNamed(
+  viewer: Viewer,
+  ids: readonly string[],
+  names: readonly string[] = [],
+): Promise<StructureLabel[]> {
+  const labels = await structureLabels(database(), ids);
+  const found = ids.flatMap((id) => labels.get(id) ?? []);
+  for (const name of names) {
+    const [first] = await searchStructures(viewer, name, 1);
+    if (first) found.push({ id: first.id, english: first.english, latin: first.latin, kind: first.kind });
+  }
+  return [...new Map(found.map((one) => [one.id, one])).values()];
+}
+
 /** Ids of everything that follows from a structure by any way, itself included. */
 export async function descendantsOf(reader: Reader, ids: readonly string[]): Promise<string[]> {
   const rows = await reader.structureAncestor.findMany({

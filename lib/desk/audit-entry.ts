@@ -6,7 +6,7 @@
  *
  * Entries that one act wrote in one transaction are one deed.
  */
-import { mayDo, maySee, type Sight } from "#lib/people/permission.ts";
+import { maySee, type Sight } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 
 export const operations = ["insert", "update", "delete"] as const;
@@ -40,6 +40,9 @@ export const auditedTables = {
   venue: ["facilityFacts"],
   passage: ["facilityFacts"],
   licence: ["facilityFacts"],
+  facility_report: ["facilityFacts"],
+  climate_record: ["facilityFacts"],
+  insurance: ["facilityFacts"],
   account: ["roleHolders"],
   donor: ["donorCode"],
   consent: ["donorCode", "consentScopes"],
@@ -66,15 +69,30 @@ export const auditedTables = {
   crate: ["allLoans"],
   crate_content: ["allLoans"],
   stage: ["allLoans"],
+  tariff_code: ["allLoans"],
   crate_event: ["allLoans"],
   crate_count: ["allLoans"],
   loan: ["allLoans"],
   loan_line: ["allLoans"],
   suitability_run: ["allLoans", "suitabilityReasons"],
   decision: ["allLoans", "suitabilityReasons"],
+  claim: ["allLoans"],
+  claim_event: ["allLoans", "replacementCost"],
+  rule_override: ["allLoans", "suitabilityReasons"],
   cover: ["allLoans"],
+  plan_step: ["allLoans"],
+  extension: ["allLoans"],
+  recall: ["allLoans"],
+  message: ["allLoans"],
+  reminder: ["allLoans"],
+  calendar_feed: ["accounts"],
+  mandate: ["mandates"],
   agreement: ["allLoans"],
   signature: ["allLoans"],
+  fee_scale: ["feeScale"],
+  costing: ["allLoans", "costings"],
+  costing_answer: ["allLoans", "costings"],
+  issued_paper: ["allLoans"],
 } as const satisfies Record<string, readonly Sight[]>;
 export type AuditedTable = keyof typeof auditedTables;
 
@@ -83,6 +101,7 @@ const guardedColumns: Readonly<Record<string, Readonly<Record<string, Sight>>>> 
   specimen: {
     sex: "personFacts",
     age_band: "personFacts",
+    death_period: "personFacts",
     replacement_cost_minor: "replacementCost",
     replacement_cost_currency: "replacementCost",
     replacement_cost_basis: "replacementCost",
@@ -91,6 +110,7 @@ const guardedColumns: Readonly<Record<string, Readonly<Record<string, Sight>>>> 
   },
   cover: { amount_minor: "replacementCost", currency: "replacementCost" },
   agreement: { terms: "replacementCost" },
+  issued_paper: { content: "replacementCost" },
   account: { email: "accounts" },
 };
 
@@ -223,7 +243,7 @@ export function hasPageOf(viewer: Viewer, { kind }: RecordKey): boolean {
     case "institution":
       return maySee(viewer, "facilityFacts");
     case "venue":
-      return mayDo(viewer, "keepVenue");
+      return maySee(viewer, "facilityFacts");
     case "loan":
       return maySee(viewer, "loanFile");
     default:

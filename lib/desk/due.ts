@@ -48,6 +48,10 @@ export type LoanForDesk = {
   homeSince: DateText | null;
   /** What was seen on the way and nobody has answered; empty for who is not told of it. */
   harm: readonly Harm[];
+  /** What is asked back and still out; null where nothing is. */
+  recalled?: { count: number; returnBy: DateText; stopUse: boolean } | null;
+  /** Until when a longer loan is asked for that nobody has answered. */
+  extensionAskedUntil?: DateText | null;
 };
 
 export type DueItem = {
@@ -57,8 +61,16 @@ export type DueItem = {
   /** catalogue code of the sentence */
   code: string;
   parameters: Record<string, string | number>;
-  about: { kind: "loan" | "specimen" | "donor"; id: string };
+  about: { kind: "loan" | "specimen" | "donor" | "letter" | "venue" | "institution"; id: string };
 };
+
+/** Days before its end on which cover is announced anew, the last time as a bar. */
+export const coverWarningDays = [60, 30, 7] as const;
+
+/** The warning that an end so many days ahead has come to; null while it is far. */
+export function coverWarningOf(days: number): (typeof coverWarningDays)[number] | null {
+  return coverWarningDays.findLast((warning) => days <= warning) ?? null;
+}
 
 /** The day of a sign, and what sets it apart from others of its kind. */
 function placeOfHarm(sign: Harm): { seenOn: DateText | null; of: string } {
@@ -119,6 +131,23 @@ function itemsOf(loan: LoanForDesk, today: DateText): DueItem[] {
   const coverUntil = loan.homeOn === null ? loan.endsOn : addDays(loan.homeOn, 1);
   if (loan.coverEndsOn && away > 0 && loan.coverEndsOn < coverUntil)
     add("due.cover-ends", "bar", loan.coverEndsOn, { date: loan.coverEndsOn });
+  else if (loan.coverEndsOn && away > 0) {
+    const days = daysBetween(today, loan.coverEndsOn);
+    const warning = coverWarningOf(days);
+    if (warning !== null)
+      add("due.cover-expires", warning === 7 ? "bar" : "attend", loan.coverEndsOn, {
+        date: loan.coverEndsOn,
+        days,
+        warning,
+      });
+  }
+  if (loan.recalled) {
+    const { count, returnBy, stopUse } = loan.recalled;
+    if (stopUse) add("due.stop-use", "bar", today, { count, date: returnBy });
+    else add("due.recalled", returnBy < today ? "bar" : "attend", returnBy, { count, date: returnBy });
+  }
+  if (loan.extensionAskedUntil)
+    add("due.answer-extension", "attend", loan.endsOn, { date: loan.extensionAskedUntil });
 
   if (loan.state === "at venue" && loan.endsOn <= today)
     add("due.overdue", "bar", loan.endsOn, { days: daysBetween(loan.endsOn, today), date: loan.endsOn });

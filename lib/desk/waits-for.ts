@@ -10,7 +10,10 @@ const borrowersActs: readonly string[] = [
   "due.consent-withdrawn",
   "due.cover-ends",
   "due.overdue",
+  "due.recalled",
+  "due.stop-use",
   "due.borrower-signs",
+  "due.message",
   "due.arrives",
   "due.open",
 ];

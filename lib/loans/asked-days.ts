@@ -6,7 +6,7 @@
  */
 import { type Buffers, busyRange, type Days } from "#lib/loans/period.ts";
 import { faultOfDays } from "#lib/loans/schema.ts";
-import { addDays, type DateText, daysBetween } from "#lib/platform/dates.ts";
+import { addDays, DateText, daysBetween } from "#lib/platform/dates.ts";
 import { nextFreeStart } from "#lib/whereabouts/free-periods.ts";
 
 /** Five years: beyond that nobody knows rooms, consents and cover (common practice, no source). */
@@ -36,6 +36,25 @@ export function faultOfStart(
   if (!(startsOn > today)) return fault("loan.starts-in-past");
   if (!(startsOn >= earliest)) return fault("loan.starts-too-soon");
   return startsOn <= latest ? null : fault("loan.starts-too-late");
+}
+
+const MONTH_AND_DAY = 5;
+
+/** The same day of another year; the 29th of February is the 1st of March where there is none. */
+function inYear(year: number, day: DateText): DateText {
+  const text = `${String(year).padStart(4, "0")}-${day.slice(MONTH_AND_DAY)}`;
+  return DateText.safeParse(text).success ? text : `${text.slice(0, MONTH_AND_DAY)}03-01`;
+}
+
+/**
+ * As many days as last time, on the same day of the first year in which that is possible.
+ * @param wished another day of delivery, where one is stated
+ */
+export function daysLikeLastTime(last: Days, earliest: DateText, wished: DateText | null = null): Days {
+  let year = Math.max(Number(last.startsOn.slice(0, 4)), Number(earliest.slice(0, 4)));
+  if (inYear(year, last.startsOn) < earliest) year += 1;
+  const startsOn = wished ?? inYear(year, last.startsOn);
+  return { startsOn, endsOn: addDays(startsOn, daysBetween(last.startsOn, last.endsOn)) };
 }
 
 /** The days that were looked for, where a loan of them is possible. */

@@ -5,7 +5,7 @@
  */
 import { z } from "zod";
 import { Humidity, TemperatureC } from "#lib/environment/schema.ts";
-import { faultOfDays, LoanInput, purposes } from "#lib/loans/schema.ts";
+import { faultOfDays, LoanInput, opensOutside, purposes } from "#lib/loans/schema.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { TelephoneOrNothing } from "#lib/platform/telephone.ts";
@@ -25,11 +25,15 @@ export const RequestDraft = z
     contactName: text(120),
     contactEmail: z.union([z.literal(""), z.email().max(200)]),
     contactPhone: TelephoneOrNothing,
+    /** That what is kept of the institution and the venue still holds; left out counts as not confirmed. */
+    factsConfirmed: z.boolean().optional(),
   })
   .check((context) => {
     const { value, issues } = context;
     const message = faultOfDays(value);
     if (message !== null) issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message });
+    else if (opensOutside(value))
+      issues.push({ code: "custom", input: value.opensOn, path: ["opensOn"], message: "loan.opens-outside" });
   });
 export type RequestDraft = z.infer<typeof RequestDraft>;
 
@@ -60,16 +64,12 @@ export const NoteInput = z
     path: ["specimenIds"],
   });
 
+/** A slip like an earlier loan; without a day of delivery it is the same day of a coming year. */
+export const AskAgainInput = z.object({ loanId: Id, startsOn: DateText.nullable().default(null) });
+
 export const LoanSpecimen = z.object({ loanId: Id, specimenId: Id });
 export const LoanOnly = z.object({ loanId: Id });
 export const StateInput = z.object({ loanId: Id, request: RequestDraft });
-
-export const SignInput = z.object({
-  agreementId: Id,
-  /** The hash of the terms that the signer has before their eyes. */
-  sha256: z.string().regex(/^[0-9a-f]{64}$/, "agreement.hash-shape"),
-  signerRole: text(120).min(1),
-});
 
 export const PlanCratesInput = z.object({
   loanId: Id,

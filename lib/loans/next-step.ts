@@ -45,6 +45,8 @@ export type StepFacts = {
   harm: readonly Harm[];
   /** Closed crates that rest, until when, and what is in them. */
   resting: readonly { crate: string; notBefore: string | null; specimenIds: readonly string[] }[];
+  /** What of its days wants somebody; none where nobody looked. */
+  time?: readonly NextStep[];
 };
 
 const whose = (facts: Pick<StepFacts, "lines">, ...states: LineState[]) =>
@@ -193,9 +195,16 @@ const clearedOtherwise: Readonly<Record<string, Act>> = {
   "gate.grade-not-signed-off": "decideLoan",
   "gate.in-no-crate": "planCrates",
   "consent.transit-refused": "planStage",
-  "permits.display-licence-missing": "keepVenue",
-  "permits.display-licence-vague": "keepVenue",
-  "permits.display-licence-days": "keepVenue",
+  "law.licence-missing": "keepVenue",
+  "law.licence-vague": "keepVenue",
+  "law.licence-days": "keepVenue",
+  "law.scotland-or-not": "keepVenue",
+  "law.us-state-not-known": "keepVenue",
+  "law.uk-no-own-consent": "removeSpecimen",
+  "law.germany-artistic": "removeSpecimen",
+  "law.germany-injustice": "removeSpecimen",
+  "law.france-commercial": "removeSpecimen",
+  "law.us-commercial-hawaii": "removeSpecimen",
 };
 
 function forRelease(facts: StepFacts): NextStep[] {
@@ -316,5 +325,7 @@ function stepsOf(facts: StepFacts): NextStep[] {
 
 /** In order of harm: bars, then what wants attention, then what can be done now. */
 export function nextSteps(facts: StepFacts): NextStep[] {
-  return stepsOf(facts).sort((a, b) => outcomes.indexOf(b.outcome) - outcomes.indexOf(a.outcome));
+  return [...(facts.time ?? []), ...stepsOf(facts)].sort(
+    (a, b) => outcomes.indexOf(b.outcome) - outcomes.indexOf(a.outcome),
+  );
 }

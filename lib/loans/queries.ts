@@ -15,14 +15,22 @@ import { checksBesideEarlier } from "#lib/loans/line-checks.ts";
 import { loanState, statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { type NextStep, nextSteps } from "#lib/loans/next-step.ts";
 import { busyRange, type Days } from "#lib/loans/period.ts";
-import { bookedDaysOf } from "#lib/loans/queries/booked-days.ts";
+import { bookedDaysOf, heldUntilOf } from "#lib/loans/queries/booked-days.ts";
 import { harmOf } from "#lib/loans/queries/harm.ts";
 import { type CaseLine, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
+import { type LoanTime, loanTimeOf } from "#lib/loans/queries/loan-time.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
 import type { CostSum } from "#lib/loans/rules/cover.ts";
-import { type Finding, LoanInput, type LoanState, type RuleGroup } from "#lib/loans/schema.ts";
+import {
+  type DecisionOutcome,
+  type Finding,
+  LoanInput,
+  type LoanState,
+  type RuleGroup,
+} from "#lib/loans/schema.ts";
 import { type LoanSight, readableFindings, readableGates, sightOfLoan } from "#lib/loans/sight.ts";
+import type { SignatureMethod } from "#lib/loans/signing.ts";
 import { currentDecisions, toRequest } from "#lib/loans/stored-request.ts";
 import { judgeSuitability, type Office, officesNeeded, suitabilityMatrix } from "#lib/loans/suitability.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
@@ -35,7 +43,17 @@ import type { Outcome } from "#lib/workings/outcome.ts";
 
 type Reader = Database | Transaction;
 
-export type SignatureRow = { party: string; signerName: string; signerRole: string; signedAt: string };
+export type SignatureRow = {
+  party: string;
+  signerName: string;
+  signerRole: string;
+  signedAt: string;
+  method: SignatureMethod;
+  /** A drawn name, as the path of an SVG. */
+  strokes: string;
+  /** The file that stands as the signature, where it was signed elsewhere. */
+  file: { id: string; sha256: string } | null;
+};
 export type AgreementSheet = {
   id: string;
   version: number;
@@ -56,12 +74,13 @@ export type CoverSheet = {
   startsAt: string;
   endsAt: string;
   coversTransit: boolean;
+  coversStay: boolean;
   territories: string[];
 };
 
 export type DecisionRow = {
   office: Office;
-  outcome: "accept" | "decline";
+  outcome: DecisionOutcome;
   decidedBy: string;
   decidedAt: string;
   conditions: string;
@@ -96,6 +115,10 @@ export type LoanSheet = {
   busy: Days;
   createdAt: string;
   submittedAt: string | null;
+  /** When the borrower confirmed what is kept of it. */
+  factsConfirmedAt: string | null;
+  /** Until when its days are held; null where nothing is held, or is kept for good. */
+  heldUntil: string | null;
   closedAt: string | null;
   lines: (CaseLine & { checks: LineChecks | null })[];
   sight: LoanSight;
@@ -113,6 +136,7 @@ export type LoanSheet = {
   stages: StageSheet[];
   gates: Gate[];
   nextSteps: NextStep[];
+  time: LoanTime;
 };
 
 const withGates: readonly LoanState[] = ["accepted", "agreed", "preparing"];
@@ -150,7 +174,9 @@ function readableHarm(harm: readonly Harm[], sight: LoanSight): Harm[] {
 }
 
 function toAgreement(
-  row: Prisma.AgreementGetPayload<{ include: { signatures: true } }>,
+  row: Prisma.AgreementGetPayload<{
+    include: { signatures: { include: { file: { select: { id: true; sha256: true } } } } };
+  }>,
   sight: LoanSight,
 ): AgreementSheet {
   return {
@@ -159,11 +185,14 @@ function toAgreement(
     sha256: row.sha256,
     drawnUpBy: row.drawnUpBy,
     drawnUpAt: row.drawnUpAt.toISOString(),
-    signatures: row.signatures.map(({ party, signerName, signerRole, signedAt }) => ({
+    signatures: row.signatures.map(({ party, signerName, signerRole, signedAt, method, strokes, file }) => ({
       party,
       signerName,
       signerRole,
       signedAt: signedAt.toISOString(),
+      method: method as SignatureMethod,
+      strokes,
+      file,
     })),
     terms: sight.costs ? row.terms : null,
   };
@@ -195,6 +224,7 @@ function coversOf({ row }: LoanCase): CoverSheet[] {
     startsAt: cover.startsAt.toISOString(),
     endsAt: cover.endsAt.toISOString(),
     coversTransit: cover.coversTransit,
+    coversStay: cover.coversStay,
     territories: cover.territories,
   }));
 }
@@ -239,7 +269,9 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
   const agreements = await reader.agreement.findMany({
     where: { loanId },
     orderBy: { version: "desc" },
-    include: { signatures: { orderBy: { signedAt: "asc" } } },
+    include: {
+      signatures: { orderBy: { party: "desc" }, include: { file: { select: { id: true, sha256: true } } } },
+    },
   });
   const crates = await cratesOf(reader, loanId);
   const stages = await stagesOf(reader, loanId);
@@ -257,7 +289,15 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
     ? judgeSuitability(facts, subjects)
     : (latestRun?.findings ?? []);
   const release = withGates.includes(state) ? await releaseFactsOf(reader, loanCase, judged) : null;
-  const gates = readableGates(release === null ? [] : releaseGates(release), sight);
+  const judgedGates = release === null ? [] : releaseGates(release);
+  const gates = readableGates(judgedGates, sight);
+  const time = await loanTimeOf(reader, viewer, loanCase, {
+    state,
+    judged,
+    gates: judgedGates,
+    sight,
+    newest,
+  });
   const findings = readableFindings(judged, sight);
   const request = toRequest(row);
   const missingFields = missingFieldsOf(request);
@@ -293,6 +333,8 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
     busy: keptOf(booked, busyRange(facts)),
     createdAt: row.createdAt.toISOString(),
     submittedAt: row.submittedAt?.toISOString() ?? null,
+    factsConfirmedAt: row.factsConfirmedAt?.toISOString() ?? null,
+    heldUntil: await heldUntilOf(reader, loanId),
     closedAt: row.closedAt?.toISOString() ?? null,
     lines: lines.map((line) => ({
       ...line,
@@ -313,7 +355,9 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
     crates,
     stages,
     gates,
+    time,
     nextSteps: nextSteps({
+      time: time.steps,
       state,
       today: day,
       now: now().toISOString(),

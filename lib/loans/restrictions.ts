@@ -6,8 +6,8 @@
  * none.
  */
 import type { Restriction } from "#lib/loans/frozen-terms.ts";
+import { allowedActivities, allowedPictures } from "#lib/loans/rules/activities.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
-import { allowedActivities, allowedPictures } from "#lib/loans/rules/general.ts";
 import { type LoanInput, plannedPictures } from "#lib/loans/schema.ts";
 import { type StrictestConsent, strictestConsent } from "#lib/provenance/strictest.ts";
 

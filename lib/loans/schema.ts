@@ -89,6 +89,14 @@ export type Finding = {
   source: string;
   /** catalogue code of what would clear it; empty when it is clear */
   wayOut: string;
+  /** Whose word stands against the bar that it was. */
+  setAside?: {
+    office: (typeof offices)[number];
+    by: string;
+    grounds: string;
+    evidence: string;
+    on: DateText;
+  };
 };
 
 const text = (most: number) => z.string().trim().max(most);
@@ -100,6 +108,13 @@ export const longestLoanDays = 1_096;
 export function faultOfDays({ startsOn, endsOn }: { startsOn: DateText; endsOn: DateText }): string | null {
   if (!(startsOn < endsOn)) return "loan.period-reversed";
   return daysBetween(startsOn, endsOn) <= longestLoanDays ? null : "loan.too-long";
+}
+
+type StatedDays = { startsOn: DateText; endsOn: DateText; opensOn?: DateText | null | undefined };
+
+/** Whether the opening day, where one is stated, lies outside the loan. */
+export function opensOutside({ startsOn, endsOn, opensOn }: StatedDays): boolean {
+  return opensOn !== undefined && opensOn !== null && !(opensOn >= startsOn && opensOn < endsOn);
 }
 
 /** What a borrower states; may be saved half done, and is checked whole when it is submitted. */
@@ -118,6 +133,8 @@ export const LoanInput = z
     startsOn: DateText,
     /** Return-by: the first day that is no longer the loan. */
     endsOn: DateText,
+    /** Opening of the exhibition, or first day of the course; left out or null where it is not known. */
+    opensOn: DateText.nullable().optional(),
     contactName: text(120).min(1),
     contactEmail: z.email().max(200),
     contactPhone: Telephone,
@@ -134,14 +151,21 @@ export const LoanInput = z
     const { value, issues } = context;
     const message = faultOfDays(value);
     if (message !== null) issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message });
+    else if (opensOutside(value))
+      issues.push({ code: "custom", input: value.opensOn, path: ["opensOn"], message: "loan.opens-outside" });
   });
 export type LoanInput = z.infer<typeof LoanInput>;
 
 export const offices = ["curator", "donor officer", "oversight body", "conservator"] as const;
+/** Who recuses themselves says why, and no longer speaks in that office on the loan. */
+export const decisionOutcomes = ["accept", "decline", "recuse"] as const;
+export type DecisionOutcome = (typeof decisionOutcomes)[number];
 export const DecisionInput = z.object({
   loanId: Id,
   office: z.enum(offices),
-  outcome: z.enum(["accept", "decline"]),
+  outcome: z.enum(decisionOutcomes),
+  /** Which specimens the curator accepts; left out for all that are asked for. */
+  specimenIds: z.array(Id).max(500).default([]),
   conditions: text(2_000),
   grounds: text(2_000).min(10),
   /** The oversight body's paper, where its word is recorded. */
@@ -159,6 +183,8 @@ export const CoverInput = z
     startsAt: z.iso.datetime({ offset: true }),
     endsAt: z.iso.datetime({ offset: true }),
     coversTransit: z.boolean(),
+    /** Whether it holds while the specimens stay at the venue. */
+    coversStay: z.boolean().default(true),
     territories: z.array(CountryCode).max(60),
   })
   .check((context) => {

@@ -27,8 +27,16 @@ export function sightOfLoan(viewer: Viewer, subject: Subject): LoanSight {
   };
 }
 
-/** Facts that say how old a donor was. */
-const personFacts: readonly string[] = ["consent.minor", "consent.foetal"];
+/** Facts that say how old a donor was, or how long ago the death lies. */
+const personFacts: readonly string[] = [
+  "consent.minor",
+  "consent.foetal",
+  "law.uk-before-the-century",
+  "law.uk-hundred-years",
+  "law.uk-licence-off",
+  "law.us-over-hundred",
+  "law.us-over-eighty",
+];
 
 export function readableFinding(finding: Finding, sight: LoanSight): Finding {
   if (!sight.reasons) return { ...finding, fact: "reason.withheld", parameters: {}, source: "" };

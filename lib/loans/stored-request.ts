@@ -6,18 +6,23 @@ import type { Prisma } from "#.generated/prisma/client.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
 import type { CoverFacts, RequestFacts } from "#lib/loans/rules/case.ts";
 import type { offices } from "#lib/loans/schema.ts";
-import { toDate, toDateText } from "#lib/platform/dates.ts";
+import { toDate, toDateOrNull, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
 
 export type StoredLoan = Prisma.LoanGetPayload<object>;
 type StoredCover = Prisma.CoverGetPayload<object>;
 type StoredDecision = Prisma.DecisionGetPayload<object>;
 
-/** The columns of a stated request. */
-export function toColumns({ cover, startsOn, endsOn, ...stated }: RequestDraft) {
+/** @param confirmedAt when the facts were confirmed, where they were: as they stood before, or now */
+export function toColumns(
+  { cover, startsOn, endsOn, opensOn, factsConfirmed, ...stated }: RequestDraft,
+  confirmedAt: Date,
+) {
   return {
     ...stated,
     startsOn: toDate(startsOn),
     endsOn: toDate(endsOn),
+    opensOn: toDateOrNull(opensOn),
+    factsConfirmedAt: factsConfirmed === true ? confirmedAt : null,
     coverMinor: cover === null ? null : BigInt(cover.minor),
     coverCurrency: cover?.currency ?? null,
   };
@@ -40,6 +45,8 @@ export function toRequest(row: StatedColumns): RequestDraft {
     activities: row.activities as RequestDraft["activities"],
     startsOn: toDateText(row.startsOn),
     endsOn: toDateText(row.endsOn),
+    opensOn: toDateTextOrNull(row.opensOn),
+    factsConfirmed: row.factsConfirmedAt !== null,
     contactName: row.contactName,
     contactEmail: row.contactEmail,
     contactPhone: row.contactPhone,
@@ -57,6 +64,7 @@ export function toCoverFacts(row: StoredCover): CoverFacts {
     startsAt: row.startsAt.toISOString(),
     endsAt: row.endsAt.toISOString(),
     coversTransit: row.coversTransit,
+    coversStay: row.coversStay,
     territories: row.territories,
   };
 }
@@ -75,7 +83,9 @@ function acceptanceOf(
   decisions: readonly StoredDecision[],
   submittedAt: Date | null,
 ): StoredDecision | null {
-  const word = currentDecisions(decisions, submittedAt).findLast((one) => one.office === office);
+  const word = currentDecisions(decisions, submittedAt).findLast(
+    (one) => one.office === office && one.outcome !== "recuse",
+  );
   return word?.outcome === "accept" ? word : null;
 }
 

@@ -4,18 +4,21 @@
  */
 import { hashPassword } from "better-auth/crypto";
 import { command, refuseDaysToCome } from "#lib/people/command.ts";
+import { stateWayAndLicences } from "#lib/people/commands/facility.ts";
 import { authorise } from "#lib/people/permission.ts";
-import { centreKeys, findCentre } from "#lib/people/queries.ts";
+import { centreKeys, findCentre, venueFactsOf } from "#lib/people/queries.ts";
 import {
   AccountWithPassword,
   CentreInput,
   type CentreSettings,
   InstitutionInput,
+  type VenueFacts,
   VenueInput,
 } from "#lib/people/schema.ts";
 import { toDateOrNull } from "#lib/platform/dates.ts";
+import { canonicalText } from "#lib/platform/hash.ts";
 import { newId } from "#lib/platform/identity.ts";
-import { notFound } from "#lib/platform/refusal.ts";
+import { notFound, Refusal } from "#lib/platform/refusal.ts";
 
 /**
  * What the centre says of itself. A name that it gives up is kept: custody is
@@ -44,7 +47,23 @@ export const keepInstitution = command("keepInstitution", InstitutionInput, asyn
   return given;
 });
 
-/** Passages and licences are stated together with the venue and replace what was stated before. */
+/** What a venue is called and where it lies; everything else is a fact that a facility report states. */
+const placeOfVenue = ["name", "kind", "address", "countryCode", "subdivisionCode", "town"] as const;
+
+/** Once a venue has a report, its facts change by the next report alone. @throws {Refusal} "venue.facts-by-report" */
+function refuseOtherFacts(before: VenueFacts, input: VenueInput): void {
+  const stated = (venue: VenueInput) => {
+    const { licences, ...facts } = VenueInput.parse({ ...venue, id: before.id });
+    for (const name of placeOfVenue) delete (facts as Partial<VenueInput>)[name];
+    return canonicalText({ ...facts, licences: licences.map(canonicalText).sort() });
+  };
+  if (stated(before) !== stated(input)) throw new Refusal("conflict", "venue.facts-by-report");
+}
+
+/**
+ * Passages and licences are stated together with the venue and replace what was stated before. Facts
+ * that a facility report states are not changed here.
+ */
 export const keepVenue = command("keepVenue", VenueInput, async (work, input) => {
   const { viewer, transaction } = work;
   const { id: given, passages, licences, reportedOn, ...facts } = input;
@@ -59,22 +78,11 @@ export const keepVenue = command("keepVenue", VenueInput, async (work, input) =>
   } else {
     const before = await transaction.venue.findUnique({ where: { id: given } });
     if (before?.institutionId !== facts.institutionId) throw notFound("venue");
+    const kept = await venueFactsOf(transaction, given);
+    if (kept.reportServesUntil) refuseOtherFacts(kept, input);
     await transaction.venue.update({ where: { id: given }, data });
-    await transaction.passage.deleteMany({ where: { venueId } });
-    await transaction.licence.deleteMany({ where: { venueId } });
   }
-  await transaction.passage.createMany({
-    data: passages.map((passage, index) => ({ id: newId(), venueId, position: index + 1, ...passage })),
-  });
-  await transaction.licence.createMany({
-    data: licences.map(({ validFrom, validUntil, ...licence }) => ({
-      id: newId(),
-      venueId,
-      ...licence,
-      validFrom: toDateOrNull(validFrom),
-      validUntil: toDateOrNull(validUntil),
-    })),
-  });
+  await stateWayAndLicences(transaction, venueId, { passages, licences });
   return venueId;
 });
 

@@ -5,7 +5,7 @@
  * institution's; what is not theirs does not exist for them.
  */
 
-import { isBorrower, type Role, type Viewer } from "#lib/people/viewer.ts";
+import { isBorrower, type Role, roles, type Viewer } from "#lib/people/viewer.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 
 const collection: Role[] = ["curator", "collection manager"];
@@ -19,6 +19,12 @@ export const acts = {
   keepAccount: ["administrator"],
   keepInstitution: ["registrar", "collection manager"],
   keepVenue: ["registrar", "collection manager", "borrower registrar"],
+  fileFacilityReport: ["registrar", "collection manager", "borrower registrar"],
+  keepInsurance: ["registrar", "borrower registrar"],
+  giveMandate: ["administrator", "collection manager", "registrar"],
+  revokeMandate: ["administrator", "collection manager", "registrar"],
+  makeCalendarFeed: [...roles],
+  revokeCalendarFeed: [...roles],
   // provenance
   registerDonor: ["donor officer"],
   recordConsent: ["donor officer"],
@@ -43,22 +49,32 @@ export const acts = {
   releaseBooking: ["registrar", ...collection],
   // condition
   recordCheck: ["curator", "conservator", "collection manager", "borrower registrar"],
+  fileClimateRecord: ["registrar", "conservator", "borrower registrar"],
   // loans
   openLoan: [...borrowers, "registrar"],
+  askAgain: [...borrowers, "registrar"],
   noteSpecimen: [...borrowers, "registrar"],
   removeSpecimen: [...borrowers, "registrar"],
+  substituteSpecimen: [...borrowers, "registrar"],
   stateRequest: [...borrowers, "registrar"],
   submitRequest: [...borrowers, "registrar"],
   withdrawRequest: [...borrowers, "registrar"],
   decideLoan: [...collection, "donor officer", "conservator"],
+  setAsideBar: [...collection, "donor officer", "conservator"],
   recordCover: ["registrar", "borrower registrar"],
   takeBackCover: ["registrar", "borrower registrar"],
+  setFeeScale: ["collection manager", "administrator"],
+  drawUpQuotation: ["registrar"],
+  answerQuotation: ["borrower registrar"],
+  drawUpCostStatement: ["registrar"],
   drawUpAgreement: ["registrar"],
   signAgreement: ["registrar", "collection manager", "borrower registrar"],
+  countersignAgreement: ["registrar"],
   planCrates: ["registrar", "conservator"],
   sealCrate: ["registrar", "conservator", "curator"],
   planStage: ["registrar"],
   issueCarrierLink: ["registrar"],
+  decideTariffCode: ["registrar"],
   dispatchLoan: ["registrar"],
   receiveLoan: ["borrower registrar", "lecturer", "registrar"],
   openCrate: ["borrower registrar", "lecturer", "registrar", "curator", "conservator"],
@@ -67,6 +83,21 @@ export const acts = {
   countReturn: ["registrar", "curator", "conservator"],
   checkIn: ["curator", "conservator"],
   closeLoan: ["registrar"],
+  openClaim: ["registrar", "conservator"],
+  recordClaimEvent: ["registrar", "conservator"],
+  movePlanStep: ["registrar"],
+  markPlanStep: ["registrar", "conservator", ...collection],
+  configurePlan: ["registrar", "collection manager"],
+  askExtension: borrowers,
+  answerExtension: ["registrar"],
+  recallLoan: ["registrar", "collection manager", "donor officer"],
+  writeMessage: [...house, ...borrowers],
+  readMessages: [...house, ...borrowers],
+  configureReminders: ["registrar", "collection manager"],
+  holdNewLoans: ["registrar", "collection manager"],
+  sendLetterAgain: ["registrar", "administrator"],
+  // papers
+  issuePaper: ["registrar", "curator"],
 } as const satisfies Record<string, readonly Role[]>;
 export type Act = keyof typeof acts;
 
@@ -91,6 +122,10 @@ export const sights = {
     "borrower registrar",
   ],
   replacementCost: ["registrar", "collection manager", "donor officer", "inspector", "borrower registrar"],
+  /** what lending costs by the centre's scale */
+  feeScale: [...house, "inspector", "administrator"],
+  /** quotations and cost statements of one loan */
+  costings: ["registrar", "collection manager", "inspector", "borrower registrar"],
   storeLocation: [...house, "inspector"],
   conditionRecords: [...house, "inspector", "borrower registrar"],
   allLoans: [...house, "inspector"],
@@ -99,6 +134,12 @@ export const sights = {
   institutions: [...house, "inspector", "administrator"],
   audit: [...house, "inspector", "administrator"],
   accounts: ["administrator"],
+  /** every letter by mail; everybody reads the own ones */
+  letters: ["registrar", "administrator"],
+  /** who may sign what, and up to what cost; a borrower the own institution's */
+  mandates: [...house, "inspector", "administrator", "borrower registrar"],
+  /** the names of those who may be given a mandate */
+  signatories: ["administrator", "collection manager", "registrar"],
   /** who was given which role, and when, without the rest of the account */
   roleHolders: ["administrator", "inspector"],
 } as const satisfies Record<string, readonly Role[]>;

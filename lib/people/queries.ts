@@ -14,7 +14,7 @@ import {
 } from "#lib/people/schema.ts";
 import { isBorrower, type Role, type Viewer } from "#lib/people/viewer.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
-import { toDateTextOrNull } from "#lib/platform/dates.ts";
+import { toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 
@@ -51,6 +51,14 @@ export async function findCentre(reader: Reader): Promise<Centre | null> {
   return { settings: CentreSettings.parse(settings), formerNames };
 }
 
+/** The centre's name, where its catalogue is open to the public. @throws {Refusal} "not-found" where it is not */
+export async function openCatalogueOf(reader: Reader): Promise<{ name: string; email: string }> {
+  const centre = await findCentre(reader);
+  if (centre?.settings.publicCatalogue !== true) throw notFound("catalogue");
+  const { name, email } = centre.settings;
+  return { name, email };
+}
+
 /** The centre for everybody of the house. */
 export async function getCentre(viewer: Viewer): Promise<Centre | null> {
   requireSight(viewer, "institutions");
@@ -60,11 +68,12 @@ export async function getCentre(viewer: Viewer): Promise<Centre | null> {
 const venueParts = {
   passages: { orderBy: { position: "asc" } },
   licences: true,
+  reports: { orderBy: { version: "desc" }, take: 1, select: { validUntil: true } },
 } as const satisfies Prisma.VenueInclude;
 type VenueRow = Prisma.VenueGetPayload<{ include: typeof venueParts }>;
 
 function toVenue(row: VenueRow): VenueFacts {
-  const { passages, licences, reportedOn, ...facts } = row;
+  const { passages, licences, reportedOn, reports, ...facts } = row;
   const venue = VenueInput.parse({
     ...facts,
     reportedOn: toDateTextOrNull(reportedOn),
@@ -75,7 +84,8 @@ function toVenue(row: VenueRow): VenueFacts {
       validUntil: toDateTextOrNull(licence.validUntil),
     })),
   });
-  return { ...venue, id: row.id };
+  const [report] = reports;
+  return { ...venue, id: row.id, reportServesUntil: report ? toDateText(report.validUntil) : null };
 }
 
 /** A venue as rules read it, for a command that has already authorised. */

@@ -29,7 +29,14 @@ export const venueKinds = [
   "store",
 ] as const;
 export const passageKinds = ["door", "corridor turn", "lift", "ramp"] as const;
-export const licenceKinds = ["public display", "anatomy", "storage", "other"] as const;
+export const licenceKinds = [
+  "public display",
+  "anatomy",
+  "storage",
+  "authority to keep elsewhere",
+  "notice to the order office",
+  "other",
+] as const;
 
 const text = (most: number) => z.string().trim().max(most);
 /** BCP 47 language tags. */
@@ -101,6 +108,21 @@ export const VenueInput = VenueClimate.extend({
   kind: z.enum(venueKinds),
   address: text(300).min(1),
   countryCode: CountryCode,
+  /** Part of the country by ISO 3166-2, where law differs within it. */
+  subdivisionCode: z
+    .string()
+    .regex(/^[A-Z]{2}-[A-Z0-9]{1,3}$/, "venue.subdivision-pattern")
+    .nullable()
+    .default(null),
+  /** Empty where it is the institution's own. */
+  town: text(80).default(""),
+  floorLoadKgPerM2: z
+    .number()
+    .positive()
+    .max(100_000)
+    .nullable()
+    .default(null)
+    .meta({ title: "Load that the floor bears", unit: "kg/m²" }),
   supervisedRoom: z.boolean().nullable(),
   restrictedView: z.boolean().nullable(),
   spillProvision: z.boolean().nullable(),
@@ -118,13 +140,24 @@ export const VenueInput = VenueClimate.extend({
       path: ["temperatureHighC"],
       message: "venue.low-above-high",
     });
+  if (value.subdivisionCode !== null && !value.subdivisionCode.startsWith(`${value.countryCode}-`))
+    issues.push({
+      code: "custom",
+      input: value,
+      path: ["subdivisionCode"],
+      message: "venue.subdivision-elsewhere",
+    });
   if (humidityLow !== null && humidityHigh !== null && humidityLow > humidityHigh)
     issues.push({ code: "custom", input: value, path: ["humidityHigh"], message: "venue.low-above-high" });
 });
 export type VenueInput = z.infer<typeof VenueInput>;
 
 /** A venue as rules read it. */
-export type VenueFacts = Omit<VenueInput, "id"> & { id: Id };
+export type VenueFacts = Omit<VenueInput, "id"> & {
+  id: Id;
+  /** The first day on which the newest facility report no longer counts; null or left out where there is none. */
+  reportServesUntil?: DateText | null;
+};
 
 export const AccountInput = z
   .object({
@@ -188,6 +221,16 @@ export const CentreSettings = z.object({
   /** An example that shows the pattern to a person. */
   accessionExample: text(40).min(1),
   currency: CurrencyCode,
+  /** Whether the catalogue is open to the public, without signing in; left out where nobody has said so, and then it is not. */
+  publicCatalogue: z.boolean().optional(),
+  /** How long a facility report counts; left out where nobody has said so. */
+  facilityReportMonths: z
+    .number()
+    .int()
+    .min(1)
+    .max(60)
+    .optional()
+    .meta({ title: "Facility report counts", unit: "months" }),
 });
 export type CentreSettings = z.infer<typeof CentreSettings>;
 

@@ -37,6 +37,19 @@ export const programViewer: Viewer = {
   institutionId: null,
 };
 
+/** Whoever is not signed in, before the catalogue that a centre has opened to the public. */
+export const publicViewer: Viewer = {
+  accountId: "public",
+  name: "",
+  email: "",
+  roles: [],
+  institutionId: null,
+};
+
+export function isOfTheHouse(viewer: Viewer): boolean {
+  return viewer.roles.some((role) => (houseRoles as readonly Role[]).includes(role));
+}
+
 export function isBorrower(viewer: Viewer): boolean {
   return viewer.roles.some((role) => (borrowerRoles as readonly Role[]).includes(role));
 }

@@ -42,6 +42,7 @@ const constraintReasons: Record<string, string> = {
   signature_agreement_id_party_key: "agreement.already-signed",
   agreement_loan_id_version_key: "agreement.version-taken",
   custody_event_specimen_id_sequence_key: "custody.broken-chain",
+  insurance_institution_id_policy_number_valid_from_key: "insurance.already-kept",
   cover_loan_id_policy_number_starts_at_key: "cover.already-recorded",
   crate_content_crate_id_position_key: "crate.position-taken",
   stage_loan_id_direction_key: "stage.already-planned",

@@ -103,6 +103,8 @@ export type ConsentFacts = {
   consentId: string;
   donorCode: string;
   basis: Basis;
+  signedOn: DateText | null;
+  witnessCount: number | null;
   answers: Record<Scope, Answer>;
   audience: AudienceLimit;
   territoriesAllowed: string[];
@@ -120,6 +122,7 @@ export type ConsentFacts = {
 
 export const permitKinds = [
   "species protection (CITES)",
+  "scientific exchange label (CITES)",
   "veterinary",
   "import",
   "export",

@@ -40,7 +40,7 @@ export function toConsent(row: ConsentRow): ConsentInput {
 }
 
 export function toConsentFacts(row: ConsentRow): ConsentFacts {
-  const { signedOn, formVersion, witnessCount, evidencePlace, verifiedBy, ...facts } = toConsent(row);
+  const { formVersion, evidencePlace, verifiedBy, ...facts } = toConsent(row);
   return {
     ...facts,
     consentId: row.id,

@@ -143,6 +143,8 @@ export function plainConditions(filter: SpecimenFilter, at: Moment): Sql[] {
   if (filter.preparation !== undefined) conditions.push(Prisma.sql`s.preparation = ${filter.preparation}`);
   if (filter.use !== undefined) conditions.push(Prisma.sql`s.use = ${filter.use}`);
   if (filter.human !== undefined) conditions.push(Prisma.sql`s.human = ${filter.human}`);
+  if (filter.species !== undefined) conditions.push(Prisma.sql`s.scientific_name = ${filter.species}`);
+  if (filter.publishable !== undefined) conditions.push(Prisma.sql`s.publishable = ${filter.publishable}`);
   if (filter.seriesId !== undefined) conditions.push(Prisma.sql`s.series_id = ${filter.seriesId}::uuid`);
   if (filter.withoutSheets) conditions.push(Prisma.sql`s.series_id IS NULL`);
   if (filter.freeFrom !== undefined && filter.freeUntil !== undefined)

@@ -33,6 +33,14 @@ export const SpecimenFilter = z
     preparation: z.enum(preparations).optional(),
     use: z.enum(uses).optional(),
     human: z.boolean().optional(),
+    /** Lies in this region, or shows something that does. */
+    regionId: StructureId.optional(),
+    /** Belongs to this system, or shows something that does. */
+    systemId: StructureId.optional(),
+    /** The scientific name as it stands in the record. */
+    species: z.string().trim().max(120).optional(),
+    /** What the centre would show to the public. */
+    publishable: z.boolean().optional(),
     placeId: Id.optional(),
     /** First day on which it is wanted. */
     freeFrom: DateText.optional(),

@@ -2,26 +2,31 @@
  * Reads of single records. Everyone signed in may read them; facts of a person,
  * costs and pictures are left out where the viewer may not see them. Costs belong
  * to a loan for who borrows, so a borrower never reads them here; a picture of a
- * human specimen is shown to a borrower only where every donor allowed pictures.
+ * human specimen is shown to a borrower only where every donor allowed pictures,
+ * and to who is not signed in only where every donor allowed them openly online.
  */
 import { maySee } from "#lib/people/permission.ts";
-import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
+import { isBorrower, isOfTheHouse, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
 import { toDateTextOrNull } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 import { provenanceFactsOf } from "#lib/provenance/queries.ts";
+import type { Scope } from "#lib/provenance/schema.ts";
 import { strictestConsent } from "#lib/provenance/strictest.ts";
 import { compactNumber } from "#lib/specimens/accession-number.ts";
 import { type FragilityClassName, fragilityClassOf } from "#lib/specimens/classes.ts";
 import { type SheetPlace, storedSheetPlace } from "#lib/specimens/drawing/sheet-place.ts";
 import { seriesOfSheetColumns } from "#lib/specimens/queries/drawn-facts.ts";
 import { toSpecimenInput } from "#lib/specimens/record.ts";
-import type { PreparationStepInput, Shown, SpecimenInput } from "#lib/specimens/schema.ts";
+import type { LegalFacts, PreparationStepInput, Shown, SpecimenInput } from "#lib/specimens/schema.ts";
 import { presentStates, showsTeeth, toothStructures } from "#lib/specimens/teeth.ts";
 
 type Reader = Database | Transaction;
+
+const borrowersScopes: readonly Scope[] = ["pictures, internal", "pictures, professional publication"];
+const publicScopes: readonly Scope[] = ["pictures and models, openly online"];
 
 /** Ids of specimens whose picture the viewer may see. */
 export async function picturesSeen(
@@ -29,7 +34,8 @@ export async function picturesSeen(
   rows: readonly { id: string; human: boolean; pictureId: string | null }[],
 ): Promise<Set<string>> {
   const pictured = rows.filter((row) => row.pictureId !== null);
-  if (!isBorrower(viewer)) return new Set(pictured.map(({ id }) => id));
+  if (isOfTheHouse(viewer)) return new Set(pictured.map(({ id }) => id));
+  const wanted = isBorrower(viewer) ? borrowersScopes : publicScopes;
   const facts = await provenanceFactsOf(
     database(),
     pictured.filter((row) => row.human).map(({ id }) => id),
@@ -40,9 +46,7 @@ export async function picturesSeen(
     const donors = facts.get(id);
     if (!donors) return false;
     const { answers } = strictestConsent(donors, day);
-    return [answers["pictures, internal"], answers["pictures, professional publication"]].some(
-      ({ answer }) => answer === "granted",
-    );
+    return wanted.some((scope) => answers[scope].answer === "granted");
   };
   return new Set(pictured.filter(allowed).map(({ id }) => id));
 }
@@ -52,11 +56,13 @@ const byName = { select: { id: true, accessionNumber: true, title: true } } as c
 export type SpecimenName = { id: string; accessionNumber: string; title: string };
 
 /** The full record; a guarded fact that the viewer may not see is not there at all. */
-export type SpecimenSheet = Omit<SpecimenInput, "sex" | "ageBand" | "replacementCost"> & {
+export type SpecimenSheet = Omit<SpecimenInput, "sex" | "ageBand" | "replacementCost" | "legal"> & {
   id: string;
   version: number;
   sex?: SpecimenInput["sex"];
   ageBand?: SpecimenInput["ageBand"];
+  /** The time of death is a fact of the person. */
+  legal: Omit<LegalFacts, "deathPeriod"> & { deathPeriod?: LegalFacts["deathPeriod"] };
   replacementCost?: SpecimenInput["replacementCost"];
   shown: (Shown & { english: string; latin: string })[];
   hasTeeth: boolean;
@@ -88,13 +94,16 @@ export async function getSpecimen(viewer: Viewer, id: string): Promise<SpecimenS
     },
   });
   if (!row) throw notFound("specimen");
-  const { sex, ageBand, replacementCost, ...open } = toSpecimenInput(row);
+  const { sex, ageBand, replacementCost, legal, ...open } = toSpecimenInput(row);
+  const { deathPeriod, ...openInLaw } = legal;
+  const seesPerson = !row.human || maySee(viewer, "personFacts");
   const seen = await picturesSeen(viewer, [row]);
   return {
     ...open,
     id: row.id,
     version: row.version,
-    ...(!row.human || maySee(viewer, "personFacts") ? { sex, ageBand } : {}),
+    ...(seesPerson ? { sex, ageBand } : {}),
+    legal: seesPerson ? { ...openInLaw, deathPeriod } : openInLaw,
     ...(maySee(viewer, "replacementCost", { institutionId: null }) ? { replacementCost } : {}),
     shown: row.shows.map(({ structure, structureId, side, seen: grade, state, remark }) => ({
       structureId,
@@ -226,4 +235,21 @@ export async function specimenFactsOf(
       ];
     }),
   );
+}
+
+/** The numbers that each series holds, in their order; for a command or query that has already authorised. */
+export async function sheetNumbersOf(
+  reader: Reader,
+  seriesIds: readonly string[],
+): Promise<Map<string, number[]>> {
+  const rows = await reader.specimen.findMany({
+    where: { seriesId: { in: [...new Set(seriesIds)] }, numberInSeries: { not: null } },
+    select: { seriesId: true, numberInSeries: true },
+    orderBy: { numberInSeries: "asc" },
+  });
+  const numbers = new Map<string, number[]>();
+  for (const { seriesId, numberInSeries } of rows)
+    if (seriesId !== null && numberInSeries !== null)
+      numbers.set(seriesId, [...(numbers.get(seriesId) ?? []), numberInSeries]);
+  return numbers;
 }

@@ -8,6 +8,7 @@ import type {
   Component,
   FormerNumber,
   Hazard,
+  LegalFacts,
   ReplacementCost,
   Size,
   SpecimenInput,
@@ -23,6 +24,7 @@ export function toColumns(input: SpecimenInput): SpecimenColumns {
     size,
     mountedSize,
     replacementCost,
+    legal,
     components: _components,
     formerNumbers,
     hazards: _hazards,
@@ -30,6 +32,8 @@ export function toColumns(input: SpecimenInput): SpecimenColumns {
   } = input;
   return {
     ...plain,
+    ...legal,
+    heldSince: toDateOrNull(legal.heldSince),
     lengthMm: size?.lengthMm ?? null,
     widthMm: size?.widthMm ?? null,
     heightMm: size?.heightMm ?? null,
@@ -44,6 +48,22 @@ export function toColumns(input: SpecimenInput): SpecimenColumns {
     preparedOn: toDateOrNull(input.preparedOn),
     acquiredOn: toDateOrNull(input.acquiredOn),
     searchKey: specimenSearchKey({ ...input, formerNumbers }),
+  };
+}
+
+export function toLegalFacts(row: SpecimenRow): LegalFacts {
+  return {
+    containsCells: row.containsCells,
+    wholeBody: row.wholeBody,
+    originCountry: row.originCountry,
+    imported: row.imported,
+    heldSince: toDateTextOrNull(row.heldSince),
+    deathPeriod: row.deathPeriod as LegalFacts["deathPeriod"],
+    deathPapers: row.deathPapers,
+    anatomicalExamination: row.anatomicalExamination,
+    speciesAppendix: row.speciesAppendix as LegalFacts["speciesAppendix"],
+    madePeriod: row.madePeriod as LegalFacts["madePeriod"],
+    freeFluidMl: row.freeFluidMl,
   };
 }
 
@@ -100,6 +120,7 @@ export function toSpecimenInput(row: SpecimenRow & SpecimenLists): SpecimenInput
     publishable: row.publishable,
     note: row.note,
     wholeId: row.wholeId,
+    legal: toLegalFacts(row),
     components: row.components.map(({ name, count, detachable }): Component => ({ name, count, detachable })),
     formerNumbers: row.formerNumbers.map(
       ({ number, kind, markedOn }): FormerNumber => ({

@@ -4,6 +4,7 @@
  * Lengths are millimetres, masses kilograms, percentages 0 to 100.
  */
 import { z } from "zod";
+import { CountryCode } from "#lib/platform/countries.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { CurrencyCode, minorUnits } from "#lib/platform/money.ts";
@@ -148,6 +149,63 @@ export const Shown = z.object({
 });
 export type Shown = z.infer<typeof Shown>;
 
+/** When the donor died, so coarse that it names nobody; the bounds are those that statutes draw. */
+export const deathPeriods = [
+  "before September 1906",
+  "September 1906 to 1919",
+  "1920 to 1932",
+  "1933 to 1945",
+  "1946 to 1969",
+  "1970 to 1999",
+  "2000 or later",
+] as const;
+/** When the specimen was made, where the day is not known. */
+export const madePeriods = [
+  "before 1800",
+  "1800 to 1849",
+  "1850 to 1899",
+  "1900 to 1949",
+  "1950 to 1999",
+  "2000 or later",
+] as const;
+/** Appendices of the convention on trade in endangered species. */
+export const speciesAppendices = ["not listed", "I", "II", "III"] as const;
+
+/** What rules of law ask of a specimen. Null is not known, and never taken for good. */
+export const LegalFacts = z.object({
+  containsCells: z.boolean().nullable(),
+  wholeBody: z.boolean().nullable(),
+  /** Where the body or the animal came from. */
+  originCountry: CountryCode.nullable(),
+  /** It came to the lender's country from another. */
+  imported: z.boolean().nullable(),
+  /** Since when it has been held in a collection, here or before. */
+  heldSince: DateText.nullable(),
+  deathPeriod: z.enum(deathPeriods).nullable(),
+  /** Papers on the cause and the registration of the death are on file. */
+  deathPapers: z.boolean().nullable(),
+  /** Used, or authorised to be used, for anatomical examination, anywhere. */
+  anatomicalExamination: z.boolean().nullable(),
+  speciesAppendix: z.enum(speciesAppendices).nullable(),
+  madePeriod: z.enum(madePeriods).nullable(),
+  freeFluidMl: z.number().int().min(0).max(1_000_000).nullable().meta({ title: "Free fluid", unit: "ml" }),
+});
+export type LegalFacts = z.infer<typeof LegalFacts>;
+
+export const nothingKnownInLaw: LegalFacts = {
+  containsCells: null,
+  wholeBody: null,
+  originCountry: null,
+  imported: null,
+  heldSince: null,
+  deathPeriod: null,
+  deathPapers: null,
+  anatomicalExamination: null,
+  speciesAppendix: null,
+  madePeriod: null,
+  freeFluidMl: null,
+};
+
 /** A specimen as it is typed in. The accession number's pattern is a setting of the centre. */
 export const SpecimenInput = z
   .object({
@@ -181,6 +239,7 @@ export const SpecimenInput = z
     components: z.array(Component).max(60),
     formerNumbers: z.array(FormerNumber).max(20),
     hazards: z.array(Hazard).max(10),
+    legal: LegalFacts.default(nothingKnownInLaw),
   })
   .check((context) => {
     const { value, issues } = context;
@@ -195,6 +254,10 @@ export const SpecimenInput = z
     if (!value.human && value.ageBand !== null) refuse(["ageBand"], "specimen.age-band-human-only");
     if (value.massKg !== null && value.mountedMassKg !== null && value.mountedMassKg < value.massKg)
       refuse(["mountedMassKg"], "specimen.mount-lighter-than-specimen");
+    if (value.human && value.legal.speciesAppendix !== null)
+      refuse(["legal", "speciesAppendix"], "specimen.appendix-animal-only");
+    if (!value.human && value.legal.deathPeriod !== null)
+      refuse(["legal", "deathPeriod"], "specimen.death-period-human-only");
   });
 export type SpecimenInput = z.infer<typeof SpecimenInput>;
 

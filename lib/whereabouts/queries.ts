@@ -8,9 +8,10 @@ import { findCentre } from "#lib/people/queries.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { now } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
-import { type DateText, daysBetween, toDate, toDateText } from "#lib/platform/dates.ts";
+import { type DateText, daysBetween, toDateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
+import { busyStatement } from "#lib/whereabouts/busy-statement.ts";
 import { type House, holderOf, isInHouse } from "#lib/whereabouts/custody.ts";
 import { freePeriods } from "#lib/whereabouts/free-periods.ts";
 import {
@@ -65,7 +66,21 @@ function collect<Value>(pairs: Iterable<readonly [string, Value]>): Map<string, 
   return groups;
 }
 
-/** The bookings that touch each specimen within a window, in order of their first day. Every id has an entry. */
+type BusyRow = {
+  root: string;
+  bookingId: string;
+  specimenId: string;
+  startsOn: DateText;
+  endsOn: DateText;
+  purpose: string;
+  strength: string;
+  loanLineId: string | null;
+};
+
+/**
+ * The bookings that touch each specimen within a window, in order of their first day. Every id has an entry. One
+ * statement, whatever is asked: the tree of wholes and parts of each, and by the index of ranges what is promised.
+ */
 export async function busyPeriodsOf(
   reader: Reader,
   specimenIds: readonly string[],
@@ -73,43 +88,16 @@ export async function busyPeriodsOf(
   to: DateText,
 ): Promise<Map<string, BusyPeriod[]>> {
   const ids = [...new Set(specimenIds)];
-  if (ids.length === 0) return new Map();
-  const below = await withPartsOf(reader, ids);
-  const above = await wholesOf(reader, ids);
-  const tree = new Map(
-    ids.map((id) => [id, [...new Set([...(below.get(id) ?? [id]), ...(above.get(id) ?? [])])]]),
-  );
-  const rows = await reader.booking.findMany({
-    where: {
-      specimenId: { in: [...new Set([...tree.values()].flat())] },
-      releasedAt: null,
-      startsOn: { lt: toDate(to) },
-      endsOn: { gt: toDate(from) },
-      OR: [{ strength: "firm" }, { expiresAt: { gt: now() } }],
-    },
-    orderBy: [{ startsOn: "asc" }, { specimenId: "asc" }],
-  });
-  const bookings = collect(
-    rows.map((row): [string, BusyPeriod] => [
-      row.specimenId,
-      {
-        bookingId: row.id,
-        specimenId: row.specimenId,
-        startsOn: toDateText(row.startsOn),
-        endsOn: toDateText(row.endsOn),
-        purpose: row.purpose as BookingPurpose,
-        strength: row.strength as BookingStrength,
-        loanLineId: row.loanLineId,
-      },
-    ]),
-  );
-  const byFirstDay = (first: BusyPeriod, second: BusyPeriod) => (first.startsOn < second.startsOn ? -1 : 1);
-  return new Map(
-    ids.map((id) => [
-      id,
-      (tree.get(id) ?? []).flatMap((member) => bookings.get(member) ?? []).sort(byFirstDay),
-    ]),
-  );
+  const busy = new Map<string, BusyPeriod[]>(ids.map((id) => [id, []]));
+  if (ids.length === 0) return busy;
+  const rows = await reader.$queryRaw<BusyRow[]>(busyStatement(ids, from, to, now()));
+  for (const { root, purpose, strength, ...row } of rows)
+    busy.get(root)?.push({
+      ...row,
+      purpose: purpose as BookingPurpose,
+      strength: strength as BookingStrength,
+    });
+  return busy;
 }
 
 /** The free days of each specimen within a window. Open to everyone who is signed in. */

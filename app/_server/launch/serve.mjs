@@ -91,6 +91,8 @@ export async function serve({ port, host, env, speaks = true }) {
       inProject("app/_server/launch/addresses.mjs"),
       "--import",
       inProject("app/_server/launch/open-door.mjs"),
+      "--import",
+      inProject("app/_server/launch/jobs.mjs"),
       installed("next/dist/bin/next"),
       "start",
       "--hostname",

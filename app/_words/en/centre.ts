@@ -31,6 +31,9 @@ export const centreWords = {
   currency: "Currency",
   currencyHint:
     "Three capital letters, for example EUR. Offered first where an amount is asked for; amounts on record keep theirs.",
+  reportMonths: "Months that a facility report counts",
+  reportMonthsHint: "Or until the venue files a new one. Left empty, 24 months (common practice, no source).",
+  monthsOf: (months: number) => `${months} months`,
   rules: "Days around a loan",
   rulesAbout:
     "Packing, travel and rest take a specimen away for longer than its loan. These days are kept free before and after, by the specimen of a loan that needs most.",
@@ -44,6 +47,12 @@ export const centreWords = {
   } satisfies Record<TravelSize, string>,
   rulesFixed: "The same for every centre.",
   rulesSource: "Worked out for this program, no published source.",
+  openness: "Open to the public",
+  publicCatalogue: "The catalogue is open to the public",
+  publicCatalogueHint:
+    "Without signing in, anybody then reads number, title, species, preparation and what it shows, of specimens that are marked for it, and sees pictures of human specimens only where every donor agreed to showing them openly online. Nothing of donors, places or costs is shown.",
+  publicOpen: "open, at",
+  publicClosed: "not open",
   happened: "What happened",
   save: "Save",
   refusals: {

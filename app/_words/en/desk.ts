@@ -47,6 +47,12 @@ export const deskWords = {
     "due.coming-home": "{loan}, {borrower}: on the way home.",
     "due.check-in": "{loan}, {borrower}: home, to be counted and checked (specimens: {count}).",
     "due.close": "{loan}, {borrower}: everything is checked in; the loan can be closed.",
+    "due.quotation-open":
+      "{loan}, {borrower}: the quotation, version {version}, waits for an answer until {date}.",
+    "due.quotation-expired":
+      "{loan}, {borrower}: nobody answered the quotation, version {version}, until {date}. A new version is needed.",
+    "due.cost-old":
+      "{specimen}: the replacement cost for cover is of {date}, older than twelve months, and the specimen is on {loan}. Value it anew in its record.",
     "due.permit": "{specimen}: {kind} valid until {date}.",
     "due.consent-review": "{donor}: consent is due for review (specimens: {count}).",
     "due.consent-not-in-force": "{donor}: consent is not in force (specimens: {count}).",
@@ -57,9 +63,10 @@ export const deskWords = {
 export const borrowerDeskWords = {
   question: "What do you want to show?",
   field: "A structure, a region or a number",
-  hint: "Latin or English: “brachial plexus”, “regio axillaris”, “upper limb”. A typing error is forgiven.",
+  hint: "English, Latin or German: “brachial plexus”, “regio axillaris”, “Niere”. A typing error is forgiven.",
   find: "Find specimens",
   browse: "See the whole catalogue",
+  set: "Something that shows several structures",
   onSlip: (count: number) => `${counted(count, "specimen", "specimens")} on your slip`,
   needsYou: "What needs you",
   requests: "Where your requests stand",

@@ -4,6 +4,7 @@ export const actWords = {
   newSeries: ["new series"],
   newInstitution: ["new institution", "new borrower"],
   newLoan: ["new loan", "open a loan"],
+  set: ["put a set together", "set", "borrow"],
   slip: ["slip", "enquiry slip", "new request", "ask for a loan"],
   donors: ["donors"],
   whatHappened: ["what happened", "audit"],

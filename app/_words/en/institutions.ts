@@ -139,6 +139,11 @@ export const institutionsWords = {
     nightGuard: "guarding at night",
     passages: "the way in",
   } satisfies Record<FacilityFact | "passages", string>,
+  subdivision: "Part of the country",
+  subdivisionHint:
+    "By ISO 3166-2, where law differs within the country: GB-SCT, US-CA. Empty when not known.",
+  town: "Town, where it is not the institution's",
+  floorLoad: "Load that the floor bears, kg/m²",
   passage: "Narrow point",
   addPassage: "Add a narrow point",
   noPassage: "The way in is not known: whether a crate gets in cannot be said.",
@@ -163,6 +168,8 @@ export const institutionsWords = {
     "public display": "public display",
     anatomy: "anatomy",
     storage: "storage",
+    "authority to keep elsewhere": "authority to keep specimens away from licensed premises",
+    "notice to the order office": "notice to the municipal order office",
     other: "other",
   } satisfies Record<(typeof licenceKinds)[number], string>,
   licenceStates: {
@@ -177,5 +184,7 @@ export const institutionsWords = {
   validUntil: "Valid until",
   state: "State",
   save: "Save",
+  factsByReport:
+    "Climate, light, safety, the way in and licences are stated in the facility report and change by its next version.",
   saveVenue: "Save the venue",
 } as const;

@@ -29,6 +29,8 @@ export const actPlaces: Partial<Record<Act, { label: string; section: string }>>
   countReturn: { label: "Count the return", section: "home" },
   checkIn: { label: "Check in", section: "home" },
   closeLoan: { label: "Close the loan", section: "home" },
+  recallLoan: { label: "Ask them back", section: "longer" },
+  answerExtension: { label: "Answer the wish", section: "longer" },
 };
 
 const between = (end: string) => `What stands between now and ${end}`;
@@ -98,8 +100,15 @@ export const decisionWords = {
   signOff: "As conservator you say whether what is in poor condition may travel and be used as asked.",
   giveWord: "Give your word",
   speakAs: "You speak as",
+  recuses: "recuses themselves",
   accept: "accept",
   decline: "decline",
+  recuse: "recuse myself",
+  recuseAbout:
+    "Recuse yourself where you have an interest of your own in the loan: say which in the grounds. You then speak no more in this office on it.",
+  which: "Specimens that are accepted",
+  whichHint:
+    "As curator you may accept some of them; those without a tick are declined and their days released.",
   record: "Record this word",
   fixed: "A word stays in the file as it was given. The curator's word, when every other is there, decides.",
   recorded: "The word is on the file.",
@@ -125,6 +134,8 @@ export const coverWords = {
   lastDay: "Last day",
   transit: "Covers the road",
   transitField: "It covers the specimens on the road",
+  stay: "Covers the venue",
+  stayField: "It covers the specimens while they are at the venue",
   territories: "Countries",
   yes: "yes",
   no: "no",

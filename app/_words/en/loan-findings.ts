@@ -84,6 +84,9 @@ export const loanFindingWords = {
       "Owed to {disposition} by {dueOn}; it has to be home until {neededUntil} at least.",
     "consent.disposition-not-known":
       "It is not known whether and when the specimen is owed back ({disposition}).",
+    "consent.claim-pending": "Somebody claims it, or asks for it to come home, and nothing is settled.",
+    "consent.composite": "It comes from {donors} donors; the strictest of their limits holds for all of it.",
+    "consent.age-of-specimen": "Its age is known as far back as {since}.",
     "consent.age-of-specimen-not-known": "Nobody knows how old the specimen is; it is taken as recent.",
     "consent.style-didactic": "The manner of showing is didactic.",
     "consent.style": "The manner of showing is {style}.",
@@ -93,29 +96,6 @@ export const loanFindingWords = {
     "title.no-leave": "It is not the centre's own ({status}), and there is no written leave of its owner.",
     "title.leave": "Its owner, {owner}, has given leave: {reference}.",
     "title.leave-but-unsettled": "Ownership is {status}; leave was given: {reference}.",
-
-    "permits.no-border": "No border is crossed.",
-    "permits.species-not-known": "It is not on record whether {species} is protected in {country}.",
-    "permits.species-paper":
-      "Species protection: {number}, {authority}, until {validUntil}. Check with the local authority.",
-    "permits.species-paper-vague": "The paper {number} does not say for which country or until when.",
-    "permits.species-paper-days":
-      "The paper {number} does not cover the days of the loan; it ends on {validUntil}.",
-    "permits.species-paper-country": "The paper {number} is not for {country}.",
-    "permits.border-papers":
-      "Papers for the border to {country}: {outward} and {inward}. Check with the local authority.",
-    "permits.border-not-known":
-      "It is not on record which papers human material needs to enter {country} and to come back.",
-    "permits.not-public": "Nothing is shown in public, so no licence for display is asked here.",
-    "permits.display-licence":
-      "Licence for public display of {venue}: {number}, {authority}, until {validUntil}. Check with the local authority.",
-    "permits.display-licence-missing":
-      "No licence for the public display of human material is on record for {venue}.",
-    "permits.display-licence-vague": "The licence {number} of {venue} does not say until when it holds.",
-    "permits.display-licence-days":
-      "The licence {number} of {venue} does not cover the days of the loan; it ends on {validUntil}.",
-    "permits.france-commercial": "French courts have forbidden a commercial exhibition of human bodies.",
-    "permits.france-proof": "French courts have asked for proof of origin and of consent given in life.",
 
     "permits.activity-permitted":
       "The centre's written permission for {activity}: {number}, until {validUntil}.",
@@ -134,6 +114,14 @@ export const loanFindingWords = {
     "free.lead-time-short":
       "Only {days} [days:day|days] until delivery; {usual} are usual for checks, packing and travel.",
     "free.at-home": "It is not out on another loan.",
+    "free.notice": "Asked {days} [days:day|days] ahead; {usual} are usual.",
+    "free.notice-short": "Asked only {days} [days:day|days] ahead; {usual} are usual for such a loan.",
+    "free.length": "It lasts {days} [days:day|days]; up to {usual} are usual.",
+    "free.long": "It lasts {days} [days:day|days]; such loans last up to {usual}.",
+    "free.too-long": "It lasts {days} [days:day|days]; no loan lasts more than {usual}.",
+    "free.not-lent-of-late": "It has not been on loan within a year.",
+    "free.rested": "At rest for {days} [days:day|days] since {endedOn}; {needed} are needed.",
+    "free.not-rested": "At rest for only {days} [days:day|days] since {endedOn}; {needed} are needed.",
     "free.missing": "It is missing since loan {loan}.",
     "free.overdue": "It is still out on loan {loan}, due back on {dueOn}.",
     "free.away": "It is out on loan {loan} until {dueOn}.",
@@ -167,6 +155,16 @@ export const loanFindingWords = {
     "use.borrower-known": "The borrower is known and in good standing.",
     "use.borrower-not-verified": "Nobody has verified the borrower yet.",
     "use.borrower-on-hold": "The borrower is on hold: no new loan.",
+    "use.no-earlier-loan": "The borrower has had no loan within three years.",
+    "use.good-record": "{loans} [loans:loan|loans] within three years, home in time and without damage.",
+    "use.record-with-marks":
+      "Of {loans} [loans:loan|loans] within three years, {late} came home late; {damaged} [damaged:specimen|specimens] came home damaged.",
+    "use.whole-run":
+      "A whole run of sheets, {first} to {last}; the series holds {absent} of these numbers not.",
+    "use.gaps-in-run": "{left} [left:sheet|sheets] between {first} and {last} would stay behind.",
+    "use.run-not-known": "It is not known which sheets the series holds.",
+    "use.next-venue":
+      "It would go straight on from loan {loan}, due home on {dueOn}; no agreement names a next venue.",
     "use.own-venue": "{venue} is the borrower's own.",
     "use.lending-on": "{venue} belongs to somebody else; that would be lending on.",
 
@@ -174,6 +172,18 @@ export const loanFindingWords = {
     "climate.no-report": "{venue} has no facility report with a date.",
     "climate.old-report": "The facility report of {venue} is of {reportedOn}, more than two years old.",
 
+    "light.left": "Light left of the year: {left} of {yearly} lx·h; {spent} lx·h were taken on loans.",
+    "light.little-left":
+      "Little light is left of the year: {left} of {yearly} lx·h; {spent} lx·h were taken on loans.",
+    "light.none-left":
+      "No light is left of the year: {spent} lx·h were taken on loans, {yearly} are allowed.",
+    "light.spent-not-known": "How much light it took on loans within a year is not known.",
+
+    "way-in.floor-light": "Its crate, {grossMassKg} kg, is as light as what people carry.",
+    "way-in.floor-not-known": "What the floor bears is not known; the crate presses with {load} kg/m².",
+    "way-in.floor-bears": "The floor bears {floor} kg/m²; the crate presses with {load} kg/m².",
+    "way-in.floor-near": "The crate presses with {load} kg/m², near the {floor} kg/m² that the floor bears.",
+    "way-in.floor-too-weak": "The crate presses with {load} kg/m²; the floor bears {floor} kg/m².",
     "way-in.passes":
       "Its crate ({lengthMm} × {widthMm} × {heightMm} mm, {grossMassKg} kg) passes the whole way with {spareMm} mm to spare.",
     "way-in.too-narrow":
@@ -230,12 +240,13 @@ export const loanFindingWords = {
     "way.record-title": "Record whose it is.",
     "way.owners-leave": "Ask the owner for leave in writing, and record it.",
     "way.settle-title": "Settle whose it is; until then the collection manager answers for it.",
-    "way.species-paper":
-      "Record the permit, or the authority's statement that none is needed; check with the local authority.",
-    "way.ask-authority-border": "Check with the local authority of both countries, and record the papers.",
-    "way.ask-authority-display":
-      "Check with the local authority whether a licence is needed, and record it with the venue.",
-    "way.evidence-bundle": "Prepare the proof of origin and consent, and check with the local authority.",
+    "way.review-on-the-way": "Agree on a review half way, or choose an earlier return-by.",
+    "way.talk-to-borrower": "Speak with the borrower about what happened, and agree on conditions.",
+    "way.whole-run": "Lend the whole run, or agree which sheets stay behind.",
+    "way.state-light": "Have the venues of earlier loans state their light.",
+    "way.rest-in-dark": "Let it rest in the dark, or choose another specimen.",
+    "way.spread-load":
+      "Spread the load on a larger base, choose a room whose floor bears more, or unpack elsewhere.",
     "way.substitute": "Choose another specimen that shows the same.",
     "way.later-or-substitute": "Choose a later day, or another specimen that shows the same.",
     "way.later-start": "Choose a later day of delivery, or agree on a shorter preparation.",

@@ -4,6 +4,11 @@ export const loansWords = {
     "loan.period-reversed": "The return-by has to lie after the day of delivery.",
     "loan.too-long":
       "A loan runs for three years at most, and is renewed after that. Choose an earlier return-by.",
+    "loan.opens-outside":
+      "The opening lies within the loan: not before the day of delivery, and before the return-by.",
+    "loan.slip-in-hand":
+      "You are gathering a slip already, {number}. Submit it or empty it first, then ask again like last time.",
+    "loan.nothing-free": "None of its specimens is free from {from} to {to}. Choose another day of delivery.",
     "loan.starts-in-past": "The day of delivery has to lie ahead.",
     "loan.starts-too-soon":
       "The earliest possible day of delivery is {earliest}: the days before it are kept for checks, packing and travel.",
@@ -26,6 +31,9 @@ export const loansWords = {
     "loan.nothing-to-send-home": "Nothing of this loan is at the venue or on its way there.",
     "loan.nothing-to-count": "No crate of this loan is waiting to be opened and counted.",
     "loan.still-open": "The loan stays open: {specimens}. Close it when these are checked in.",
+    "decision.recused":
+      "You have recused yourself as {office} on this loan. Somebody else speaks in that office.",
+    "decision.no-specimen": "A specimen that you ticked is not asked for any more. Look at the list again.",
     "decision.not-your-office": "Your role does not speak for the {office}.",
     "decision.reference-missing": "Name the paper in which the oversight body gives its word.",
     "decision.not-submitted":
@@ -80,6 +88,7 @@ export const loansWords = {
     "gate.several-currencies": "Replacement costs stand in several currencies: {currencies}.",
     "gate.cover-no-cover": "There is no cover from {from} to {to}.",
     "gate.cover-not-on-the-road": "From {from} to {to} there is no cover on the road.",
+    "gate.cover-not-at-the-venue": "From {from} to {to} there is no cover at the venue.",
     "gate.cover-other-country": "From {from} to {to} no certificate names the countries of the journey.",
     "gate.cover-other-currency": "From {from} to {to} cover is in another currency.",
     "gate.cover-too-low": "From {from} to {to} cover is lower than the replacement costs.",

@@ -5,6 +5,7 @@ export const signInWords = {
   email: "E-mail",
   password: "Password",
   submit: "Sign in",
+  catalogue: "Look at the open catalogue",
   help: "Accounts are given by the centre. If you have none, or forgot the password, write to its registrar.",
   refusals: {
     "sign-in.wrong": "This e-mail and password do not belong together. Check both and try again.",

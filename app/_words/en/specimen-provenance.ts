@@ -84,6 +84,7 @@ export const specimenProvenanceWords = {
   } satisfies Record<(typeof titleStatuses)[number], string>,
   permitKinds: {
     "species protection (CITES)": "species protection (CITES)",
+    "scientific exchange label (CITES)": "label of scientific exchange (CITES)",
     veterinary: "veterinary",
     import: "import",
     export: "export",

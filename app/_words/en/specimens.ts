@@ -10,6 +10,8 @@ export const specimensWords = {
     "specimen.fluid-not-for-this":
       "Only a fluid-preserved specimen has a fluid. Leave it empty, or choose that preparation.",
     "specimen.age-band-human-only": "An age band is for human specimens only. Leave it empty.",
+    "specimen.appendix-animal-only": "Appendices are for animals. Leave it empty for a human specimen.",
+    "specimen.death-period-human-only": "The time of death is for human specimens only. Leave it empty.",
     "specimen.mount-lighter-than-specimen":
       "With its mount the specimen cannot weigh less than without. Check both masses.",
     "specimen.twice": "This stands in the list already. Remove one of the two.",
@@ -35,6 +37,7 @@ export const specimensWords = {
     "filter.no-such-parameter": "There is no such parameter.",
     "filter.parameter-twice": "This stands twice. Give it once.",
     "filter.true-or-false": "Write true or false.",
+    "set.too-many": "A set is sought for twenty structures at most.",
     "page.key-unknown": "This page of the list does not exist. Start from the first page.",
   },
   labels: {
@@ -82,7 +85,14 @@ export const specimenListWords = {
   shows: (structures: string) => `shows ${structures}`,
   impliedBy: (structures: string) => `recorded as a whole: ${structures}`,
   further: (count: number) => `and ${count} more`,
-  free: "Free in the next year",
+  free: "Free in the next two years",
+  toBeHad: "To be had in the next two years",
+  region: "Region",
+  anyRegion: "any region",
+  system: "System",
+  anySystem: "any system",
+  species: "Animal species",
+  anySpecies: "any species",
   freeWithin: "Free on these days",
   sheetsLeftOut: "Sheets of series are left out.",
   showSheets: "Show them too",
@@ -98,7 +108,9 @@ export const stripWords = {
     free.length === 0 ? `${label}, ${window}: not free` : `${label}, ${window}: free ${free.join("; ")}`,
   free: "free",
   promised: "promised",
+  toBeHad: "can be with you, days for packing, travel and checks taken off",
+  notToBeHad: "cannot",
   asked: "the days asked for",
   around: "with the days for packing, travel and checks",
-  letters: "A tick is the first of a month; the letters are its months.",
+  letters: "A tick is the first of a month; the letters are its months, or the year where they stand close.",
 } as const;

@@ -11,10 +11,14 @@ import {
   type LoanForDesk,
   orderItems,
 } from "#lib/desk/due.ts";
+import { dueFacility } from "#lib/desk/queries/due-facility.ts";
+import { dueMoney } from "#lib/desk/queries/due-money.ts";
+import { listWritten } from "#lib/desk/queries/written.ts";
 import type { Harm } from "#lib/loans/harm.ts";
 import { loanState } from "#lib/loans/loan-state.ts";
 import { harmOf, loansJudgedGravely } from "#lib/loans/queries/harm.ts";
 import type { LineState } from "#lib/loans/schema.ts";
+import { recalledSpecimens } from "#lib/loans/time-steps.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import { mayDo, maySee, requireSight } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
@@ -56,6 +60,8 @@ async function loansInHand(viewer: Viewer): Promise<LoanForDesk[]> {
       },
       stages: { select: { direction: true, departsOn: true, arrivesOn: true } },
       covers: { select: { endsAt: true } },
+      recalls: { select: { specimenIds: true, returnBy: true, stopUse: true } },
+      extensions: { where: { outcome: null }, select: { endsOn: true } },
       crates: {
         select: {
           events: { orderBy: { sequence: "desc" }, take: 1, select: { kind: true, notBefore: true } },
@@ -119,8 +125,33 @@ async function loansInHand(viewer: Viewer): Promise<LoanForDesk[]> {
       consentWithdrawn: row.lines.some((line) => withdrawn.has(line.specimenId)),
       homeSince: home.sort()[0] ?? null,
       harm: harm.get(row.id) ?? [],
+      recalled: recalledOn(row),
+      extensionAskedUntil: toDateTextOrNull(row.extensions[0]?.endsOn ?? null),
     };
   });
+}
+
+/** What of a loan is asked back and is not on its way home yet. */
+function recalledOn({
+  lines,
+  recalls,
+}: {
+  lines: readonly { specimenId: string; state: string }[];
+  recalls: readonly { specimenIds: string[]; returnBy: Date; stopUse: boolean }[];
+}): NonNullable<LoanForDesk["recalled"]> | null {
+  const out = recalledSpecimens({
+    lines: lines.map(({ specimenId, state }) => ({
+      specimenId,
+      accessionNumber: "",
+      state: state as LineState,
+    })),
+    recalls: recalls.map(({ specimenIds, returnBy }) => ({ specimenIds, returnBy: toDateText(returnBy) })),
+  });
+  const [returnBy] = out.map((one) => one.returnBy).sort();
+  if (returnBy === undefined) return null;
+  const ids = new Set(out.map(({ specimenId }) => specimenId));
+  const stopUse = recalls.some((recall) => recall.stopUse && recall.specimenIds.some((id) => ids.has(id)));
+  return { count: out.length, returnBy, stopUse };
 }
 
 /** Loans that are closed and whose specimens still wait for somebody to see to them. */
@@ -192,7 +223,14 @@ export async function listDue(viewer: Viewer): Promise<DueItem[]> {
   const day = today();
   if (!maySee(viewer, "loanFile", { institutionId: viewer.institutionId })) return [];
   const loans = dueFromLoans(await loansInHand(viewer), day);
-  return orderItems([...loans, ...(await closedWithHarm(viewer)), ...(await provenanceItems(viewer, day))]);
+  return orderItems([
+    ...loans,
+    ...(await closedWithHarm(viewer)),
+    ...(await provenanceItems(viewer, day)),
+    ...(await listWritten(viewer)),
+    ...(await dueMoney(viewer, day)),
+    ...(await dueFacility(viewer, day)),
+  ]);
 }
 
 export type AwayRow = {

@@ -355,16 +355,20 @@ export async function happenedToInstitution(
   const id = { select: { id: true } } as const;
   const venues = await database().venue.findMany({
     where: { institutionId },
-    select: { id: true, passages: id, licences: id },
+    select: { id: true, passages: id, licences: id, reports: id, records: id },
   });
+  const insurances = await database().insurance.findMany({ where: { institutionId }, ...id });
   return await happenedTo(
     viewer,
     [
       { table: "institution", key: institutionId },
+      ...insurances.map(({ id: key }): RowOfRecord => ({ table: "insurance", key })),
       ...venues.flatMap((venue): RowOfRecord[] => [
         { table: "venue", key: venue.id },
         ...venue.passages.map(({ id: key }) => ({ table: "passage" as const, key })),
         ...venue.licences.map(({ id: key }) => ({ table: "licence" as const, key })),
+        ...venue.reports.map(({ id: key }) => ({ table: "facility_report" as const, key })),
+        ...venue.records.map(({ id: key }) => ({ table: "climate_record" as const, key })),
       ]),
     ],
     limit,

@@ -9,6 +9,7 @@ import { type CheckComparison, compareChecks } from "#lib/condition/comparison.t
 import { type CheckSheet, checksOfLoan } from "#lib/condition/queries.ts";
 import { linesIn, liveLines } from "#lib/loans/at-hand.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { CheckInInput, LoanOnly } from "#lib/loans/inputs.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { addDays } from "#lib/platform/dates.ts";
@@ -71,6 +72,8 @@ export const checkIn = command("checkIn", CheckInInput, async (work, input): Pro
   if (placeId) await writeMove(work, { specimenId, placeId, reason: `loan ${loan.number}, checked in` });
   const waiting = linesIn(loan, "resting at home").map((one) => one.specimenId);
   await emptyCrates(work, loan.id, new Set(waiting.filter((id) => id !== specimenId)));
+  if (liveLines(loan).every(({ id, state }) => id === line.id || state === "checked in"))
+    await writeLetters(work, loan.id, "checked-in");
   return {
     totals: comparison.totals,
     needsReview: comparison.needsReview,
@@ -95,4 +98,5 @@ export const closeLoan = command("closeLoan", LoanOnly, async (work, { loanId })
     throw new Refusal("conflict", "loan.not-now", { state: loan.state, loan: loan.number });
   await moveLines(work, lines, "closed");
   await work.transaction.loan.update({ where: { id: loan.id }, data: { closedAt: work.now } });
+  await writeLetters(work, loan.id, "closed");
 });

@@ -4,6 +4,7 @@
  */
 import { linesIn, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { releaseGates } from "#lib/loans/gates.ts";
 import { LoanOnly } from "#lib/loans/inputs.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
@@ -38,7 +39,7 @@ export const dispatchLoan = command("dispatchLoan", LoanOnly, async (work, { loa
   const lines = linesIn(loan, "packed");
   const specimenIds = lines.map((line) => line.specimenId);
   const crates = (await cratesOf(transaction, loan.id)).filter((crate) => crate.contents.length > 0);
-  await keepRun(work, loan.id, "dispatch", findings);
+  await keepRun(work, loan.id, "dispatch", findings, loanCase);
   await writeCrateEvents(
     work,
     crates.map(({ id }) => ({ crateId: id, kind: "handed over" as const, stageId: stage.id })),
@@ -57,4 +58,5 @@ export const dispatchLoan = command("dispatchLoan", LoanOnly, async (work, { loa
     reason: `loan ${loan.number}, going out`,
   });
   await moveLines(work, lines, "travelling out");
+  await writeLetters(work, loan.id, "dispatched", { count: lines.length });
 });

@@ -9,6 +9,7 @@
 import { earliestStart, firstDays } from "#lib/loans/asked-days.ts";
 import { type LineOnLoan, type LoanAtHand, liveLines, requireState } from "#lib/loans/at-hand.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { LoanSpecimen, NoteInput } from "#lib/loans/inputs.ts";
 import { type Buffers, buffersFor, type Days } from "#lib/loans/period.ts";
 import { command, type Work } from "#lib/people/command.ts";
@@ -179,6 +180,9 @@ export const removeSpecimen = command("removeSpecimen", LoanSpecimen, async (wor
   if (line.state === "noted") await work.transaction.loanLine.delete({ where: { id: line.id } });
   else await withdrawLines(work, loan, [line]);
   const isLast = liveLines(loan).length === 1 && line.state !== "noted";
-  if (isLast) await work.transaction.loan.update({ where: { id: loan.id }, data: { closedAt: work.now } });
+  if (isLast) {
+    await work.transaction.loan.update({ where: { id: loan.id }, data: { closedAt: work.now } });
+    await writeLetters(work, loan.id, line.state === "requested" ? "withdrawn" : "cancelled");
+  }
   await settleBuffers(work, loan.id);
 });

@@ -5,10 +5,13 @@
  */
 import { type LineOnLoan, type LoanAtHand, requireMoves } from "#lib/loans/at-hand.ts";
 import { loanState } from "#lib/loans/loan-state.ts";
+import { rulebookVersion } from "#lib/loans/rules/book.ts";
+import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import type { Finding, LineState } from "#lib/loans/schema.ts";
 import type { Work } from "#lib/people/command.ts";
 import { type Act, authorise } from "#lib/people/permission.ts";
 import { toDateText } from "#lib/platform/dates.ts";
+import { canonicalText } from "#lib/platform/hash.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 
@@ -67,12 +70,16 @@ export async function moveLines(
   });
 }
 
-/** Keeps one evaluation as it was. */
+/** What an evaluation looked at. */
+export type RunInputs = { request: RequestFacts; subjects: readonly SpecimenCase[] };
+
+/** Keeps one evaluation as it was: what it found, what it looked at, and by which edition of the rule book. */
 export async function keepRun(
   work: Work,
   loanId: string,
   occasion: string,
   findings: readonly Finding[],
+  { request, subjects }: RunInputs,
 ): Promise<void> {
   await work.transaction.suitabilityRun.create({
     data: {
@@ -82,6 +89,8 @@ export async function keepRun(
       runAt: work.now,
       accountId: work.viewer.accountId,
       findings: [...findings],
+      inputs: JSON.parse(canonicalText({ request, subjects })),
+      rulebook: rulebookVersion,
     },
   });
 }

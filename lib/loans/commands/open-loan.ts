@@ -3,6 +3,7 @@
  * the registrar for any. A slip may hold specimens before anything else is stated:
  * what is not stated stays empty and is asked for when the request is submitted.
  */
+import type { z } from "zod";
 import { buffersOf, guessDays, noteLines } from "#lib/loans/commands/note-specimen.ts";
 import { requireStart, requireVenue } from "#lib/loans/commands/state-request.ts";
 import { OpenLoanInput, type RequestDraft } from "#lib/loans/inputs.ts";
@@ -38,51 +39,52 @@ async function findBorrower({ transaction, viewer }: Work, borrowerId: string | 
   return borrower;
 }
 
-export const openLoan = command(
-  "openLoan",
-  OpenLoanInput,
-  async (work, input): Promise<{ id: Id; number: string; days: Days }> => {
-    const { transaction, viewer } = work;
-    const borrower = await findBorrower(work, input.borrowerId);
-    const [firstVenue] = borrower.venues;
-    if (!firstVenue) throw new Refusal("conflict", "loan.no-venue", { borrower: borrower.name });
-    const byBorrower = isBorrower(viewer);
-    const buffers = await buffersOf(work, input.specimenIds);
-    const days = input.request ?? (await guessDays(work, input.specimenIds, buffers, input.days));
-    const request: RequestDraft = input.request ?? {
-      venueId: firstVenue.id,
-      title: "",
-      purpose: "",
-      teachingUse: "viewing",
-      audience: "enrolled students",
-      paidAdmission: false,
-      displayStyle: "didactic",
-      pictures: [],
-      activities: [],
-      startsOn: days.startsOn,
-      endsOn: days.endsOn,
-      contactName: byBorrower ? viewer.name : "",
-      contactEmail: byBorrower ? viewer.email : "",
-      contactPhone: byBorrower ? borrower.phone : "",
-      cover: null,
-      note: "",
-    };
-    await requireVenue(work, request.venueId);
-    requireStart(work, request.startsOn);
-    const id = newId();
-    const number = await nextLoanNumber(work);
-    await transaction.loan.create({
-      data: {
-        id,
-        number,
-        borrowerId: borrower.id,
-        ...toColumns(request),
-        ...buffers,
-        createdById: viewer.accountId,
-        createdAt: work.now,
-      },
-    });
-    if (input.specimenIds.length > 0) await noteLines(work, { id, lines: [] }, input.specimenIds);
-    return { id, number, days: { startsOn: request.startsOn, endsOn: request.endsOn } };
-  },
-);
+export type Opened = { id: Id; number: string; days: Days };
+
+/** Opens a loan inside a command that has authorised. */
+export async function openLoanFor(work: Work, input: z.output<typeof OpenLoanInput>): Promise<Opened> {
+  const { transaction, viewer } = work;
+  const borrower = await findBorrower(work, input.borrowerId);
+  const [firstVenue] = borrower.venues;
+  if (!firstVenue) throw new Refusal("conflict", "loan.no-venue", { borrower: borrower.name });
+  const byBorrower = isBorrower(viewer);
+  const buffers = await buffersOf(work, input.specimenIds);
+  const days = input.request ?? (await guessDays(work, input.specimenIds, buffers, input.days));
+  const request: RequestDraft = input.request ?? {
+    venueId: firstVenue.id,
+    title: "",
+    purpose: "",
+    teachingUse: "viewing",
+    audience: "enrolled students",
+    paidAdmission: false,
+    displayStyle: "didactic",
+    pictures: [],
+    activities: [],
+    startsOn: days.startsOn,
+    endsOn: days.endsOn,
+    contactName: byBorrower ? viewer.name : "",
+    contactEmail: byBorrower ? viewer.email : "",
+    contactPhone: byBorrower ? borrower.phone : "",
+    cover: null,
+    note: "",
+  };
+  await requireVenue(work, request.venueId);
+  requireStart(work, request.startsOn);
+  const id = newId();
+  const number = await nextLoanNumber(work);
+  await transaction.loan.create({
+    data: {
+      id,
+      number,
+      borrowerId: borrower.id,
+      ...toColumns(request, work.now),
+      ...buffers,
+      createdById: viewer.accountId,
+      createdAt: work.now,
+    },
+  });
+  if (input.specimenIds.length > 0) await noteLines(work, { id, lines: [] }, input.specimenIds);
+  return { id, number, days: { startsOn: request.startsOn, endsOn: request.endsOn } };
+}
+
+export const openLoan = command("openLoan", OpenLoanInput, openLoanFor);

@@ -14,6 +14,7 @@ import {
   requireRested,
   writeArrivals,
 } from "#lib/loans/commands/receive-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { CountReturnInput, ReceiveInput } from "#lib/loans/inputs.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { centreSettings } from "#lib/people/queries.ts";
@@ -59,6 +60,7 @@ export const receiveHome = command("receiveHome", ReceiveInput, async (work, inp
     "resting at home",
   );
   await keepDays(work, loan);
+  await writeLetters(work, loan.id, "received-home", { count: here.size });
   return arrived.map(({ id, code, notBefore, hours }) => ({ crateId: id, code, notBefore, hours }));
 });
 

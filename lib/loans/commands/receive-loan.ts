@@ -13,6 +13,7 @@ import {
 } from "#lib/loans/arrival.ts";
 import { type LoanAtHand, linesIn } from "#lib/loans/at-hand.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { OpenCrateInput, ReceiveInput } from "#lib/loans/inputs.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import { command, type Work } from "#lib/people/command.ts";
@@ -94,6 +95,9 @@ export const receiveLoan = command("receiveLoan", ReceiveInput, async (work, inp
     linesIn(loan, "travelling out").filter((line) => here.has(line.specimenId)),
     "resting at venue",
   );
+  await writeLetters(work, loan.id, "received", { count: here.size });
+  if (arrived.some(({ sealIntact, outsideDamage }) => !sealIntact || outsideDamage !== ""))
+    await writeLetters(work, loan.id, "harm");
   return arrived.map(({ id, code, notBefore, hours }) => ({ crateId: id, code, notBefore, hours }));
 });
 
@@ -133,6 +137,7 @@ export const openCrate = command(
       "at venue",
     );
     await moveLines(work, missing, "missing");
+    if (missing.length > 0) await writeLetters(work, loan.id, "harm");
     return { missing: missing.map(({ specimenId, accessionNumber }) => ({ specimenId, accessionNumber })) };
   },
 );

@@ -8,6 +8,7 @@
 import { linesIn } from "#lib/loans/at-hand.ts";
 import { keepDays } from "#lib/loans/commands/keep-days.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { SendHomeInput } from "#lib/loans/inputs.ts";
 import { command } from "#lib/people/command.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
@@ -76,4 +77,5 @@ export const sendHome = command("sendHome", SendHomeInput, async (work, input) =
   await writeMoves(work, { specimenIds, placeId: await placeOnTheWay(work), reason });
   await moveLines(work, lines, "travelling home");
   await keepDays(work, loan);
+  await writeLetters(work, loan.id, "sent-home", { count: lines.length });
 });

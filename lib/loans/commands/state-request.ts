@@ -35,6 +35,12 @@ export const stateRequest = command("stateRequest", StateInput, async (work, { l
   requireState(loan, ["enquiry", "requested"]);
   await requireVenue(work, request.venueId);
   requireStart(work, request.startsOn);
-  await work.transaction.loan.update({ where: { id: loan.id }, data: toColumns(request) });
+  const { venueId, factsConfirmedAt } = await work.transaction.loan.findUniqueOrThrow({
+    where: { id: loan.id },
+    select: { venueId: true, factsConfirmedAt: true },
+  });
+  // What was confirmed of one venue says nothing of another.
+  const confirmedAt = venueId === request.venueId ? (factsConfirmedAt ?? work.now) : work.now;
+  await work.transaction.loan.update({ where: { id: loan.id }, data: toColumns(request, confirmedAt) });
   if (linesIn(loan, "requested").length > 0) await takeInRequest(work, loan);
 });

@@ -8,13 +8,14 @@ import { faultOfStart } from "#lib/loans/asked-days.ts";
 import { type LoanAtHand, linesIn, requireState } from "#lib/loans/at-hand.ts";
 import { settleBuffers, withdrawLines } from "#lib/loans/commands/note-specimen.ts";
 import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { LoanOnly } from "#lib/loans/inputs.ts";
 import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { bookedRange } from "#lib/loans/period.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { LoanInput } from "#lib/loans/schema.ts";
 import { toRequest } from "#lib/loans/stored-request.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
+import { judgeSuitability, officesNeeded } from "#lib/loans/suitability.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 import { toDateText } from "#lib/platform/dates.ts";
@@ -75,7 +76,10 @@ export async function takeInRequest(work: Work, loan: LoanAtHand): Promise<Submi
   await moveLines(work, linesIn(loan, "noted"), "requested");
   const { request: facts, subjects } = await loanCaseOf(work.transaction, loan.id, work.today);
   const findings = judgeSuitability(facts, subjects);
-  await keepRun(work, loan.id, "request", findings);
+  await keepRun(work, loan.id, "request", findings, { request: facts, subjects });
+  await writeLetters(work, loan.id, "submitted", { count: subjects.length });
+  if (officesNeeded(findings).includes("donor officer"))
+    await writeLetters(work, loan.id, "donor-office-asked");
   const count = (outcome: Outcome) => findings.filter((finding) => finding.outcome === outcome).length;
   return { clear: count("clear"), attend: count("attend"), bar: count("bar") };
 }
@@ -97,4 +101,6 @@ export const withdrawRequest = command("withdrawRequest", LoanOnly, async (work,
   requireState(loan, statesBeforeRelease);
   await withdrawLines(work, loan, linesIn(loan, "noted", "requested", "accepted", "packed"));
   await work.transaction.loan.update({ where: { id: loan.id }, data: { closedAt: work.now } });
+  if (loan.submittedAt !== null)
+    await writeLetters(work, loan.id, loan.state === "requested" ? "withdrawn" : "cancelled");
 });

@@ -1,5 +1,6 @@
 /** The days that are kept for a loan's specimens, as the calendar holds them. For whoever has authorised. */
 import type { Days } from "#lib/loans/period.ts";
+import { now } from "#lib/platform/clock.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import { toDateText } from "#lib/platform/dates.ts";
 
@@ -23,4 +24,14 @@ export async function bookedDaysOf(
     });
   }
   return booked;
+}
+
+/** The moment at which the first of a loan's holds runs out; null where none runs. */
+export async function heldUntilOf(reader: Database | Transaction, loanId: string): Promise<string | null> {
+  const first = await reader.booking.findFirst({
+    where: { line: { loanId }, releasedAt: null, strength: "hold", expiresAt: { gt: now() } },
+    select: { expiresAt: true },
+    orderBy: { expiresAt: "asc" },
+  });
+  return first?.expiresAt?.toISOString() ?? null;
 }

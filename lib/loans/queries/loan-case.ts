@@ -8,7 +8,9 @@ import { type CheckSheet, latestChecksOf } from "#lib/condition/queries.ts";
 import type { CheckInVerdict } from "#lib/loans/inputs.ts";
 import { isLive } from "#lib/loans/loan-state.ts";
 import { bookedRange, busyRange, type Days } from "#lib/loans/period.ts";
-import type { RequestFacts } from "#lib/loans/rules/case.ts";
+import { borrowerRecordOf } from "#lib/loans/queries/borrower-record.ts";
+import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
+import type { SetAside } from "#lib/loans/rules/set-aside.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import { type PastLoan, spentLxHours } from "#lib/loans/spent-light.ts";
 import { conservatorWord, oversightWord, toCoverFacts, toRequest } from "#lib/loans/stored-request.ts";
@@ -17,10 +19,17 @@ import { awayStates } from "#lib/loans/transitions.ts";
 import { centreSettings, venueFactsOf } from "#lib/people/queries.ts";
 import type { CentreSettings, InstitutionInput } from "#lib/people/schema.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
-import { addDays, type DateText, rangesOverlap, toDate, toDateText } from "#lib/platform/dates.ts";
+import {
+  addDays,
+  type DateText,
+  daysBetween,
+  rangesOverlap,
+  toDate,
+  toDateText,
+} from "#lib/platform/dates.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 import { provenanceFactsOf } from "#lib/provenance/queries.ts";
-import { type SpecimenFacts, specimenFactsOf } from "#lib/specimens/queries.ts";
+import { type SpecimenFacts, sheetNumbersOf, specimenFactsOf } from "#lib/specimens/queries.ts";
 import { nextFreeStart } from "#lib/whereabouts/free-periods.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 
@@ -43,7 +52,10 @@ const loanParts = {
   },
   covers: { orderBy: { startsAt: "asc" } },
   decisions: { orderBy: { decidedAt: "asc" } },
-  stages: { select: { through: true } },
+  overrides: { orderBy: { at: "asc" } },
+  stages: {
+    select: { through: true, tariffCodes: { select: { countryCode: true, specimenId: true } } },
+  },
 } as const satisfies Prisma.LoanInclude;
 export type LoanRow = Prisma.LoanGetPayload<{ include: typeof loanParts }>;
 
@@ -101,13 +113,27 @@ async function requestFacts(
       id: row.borrower.id,
       standing: row.borrower.standing as InstitutionInput["standing"],
       verified: row.borrower.verifiedOn !== null,
+      kind: row.borrower.kind as InstitutionInput["kind"],
+      town: row.borrower.city,
+      record: await borrowerRecordOf(reader, { borrowerId: row.borrower.id, loanId: row.id }, today),
     },
+    requestedOn: row.submittedAt === null ? today : toDateText(row.submittedAt),
     venue: await venueFactsOf(reader, venueId),
     statedCover: cover,
     covers: row.covers.map(toCoverFacts),
     through: [...new Set(row.stages.flatMap((stage) => stage.through))].sort(),
     oversight: oversightWord(row.decisions, row.submittedAt),
     conservator: conservatorWord(row.decisions, row.submittedAt),
+    setAside: row.overrides.map(({ specimenId, rule, fact, office, decidedBy, grounds, evidence, at }) => ({
+      specimenId,
+      rule,
+      fact,
+      office: office as SetAside["office"],
+      by: decidedBy,
+      grounds,
+      evidence,
+      on: toDateText(at),
+    })),
   };
 }
 
@@ -139,6 +165,8 @@ const shownStates: LineState[] = [
   "missing",
 ];
 
+const homeStates: LineState[] = ["resting at home", "checked in", "closed"];
+
 /** Other loans of the same specimens: those they are not home from, and those of the past year. */
 async function otherLoans(reader: Reader, loanId: string, specimenIds: string[], today: DateText) {
   const lines = await reader.loanLine.findMany({
@@ -164,6 +192,7 @@ async function otherLoans(reader: Reader, loanId: string, specimenIds: string[],
   });
   const elsewhere = new Map<string, { loanNumber: string; missing: boolean; dueOn: DateText }>();
   const past = new Map<string, PastLoan[]>();
+  const last = new Map<string, NonNullable<SpecimenCase["lastLoan"]>>();
   for (const { specimenId, state, loan } of lines) {
     const dueOn = toDateText(loan.endsOn);
     if ((awayStates as readonly string[]).includes(state)) {
@@ -175,13 +204,17 @@ async function otherLoans(reader: Reader, loanId: string, specimenIds: string[],
     if ((shownStates as readonly string[]).includes(state)) {
       const closedOn = loan.closedAt === null ? dueOn : toDateText(loan.closedAt);
       const endsOn = [closedOn, dueOn].sort()[0] ?? dueOn;
-      past.set(specimenId, [
-        ...(past.get(specimenId) ?? []),
-        { ...loan.venue, startsOn: toDateText(loan.startsOn), endsOn },
-      ]);
+      const startedOn = toDateText(loan.startsOn);
+      const endedOn = endsOn < today ? endsOn : today;
+      if (
+        (homeStates as readonly string[]).includes(state) &&
+        endedOn > (last.get(specimenId)?.endedOn ?? "")
+      )
+        last.set(specimenId, { endedOn, days: Math.max(0, daysBetween(startedOn, endedOn)) });
+      past.set(specimenId, [...(past.get(specimenId) ?? []), { ...loan.venue, startsOn: startedOn, endsOn }]);
     }
   }
-  return { elsewhere, past };
+  return { elsewhere, past, last };
 }
 
 async function subjectsOf(
@@ -196,7 +229,11 @@ async function subjectsOf(
   const provenance = await provenanceFactsOf(reader, ids);
   const checks = await latestChecksOf(reader, ids);
   const taken = await takenDays(reader, row, ids, request);
-  const { elsewhere, past } = await otherLoans(reader, row.id, ids, request.today);
+  const { elsewhere, past, last } = await otherLoans(reader, row.id, ids, request.today);
+  const numbersHeld = await sheetNumbersOf(
+    reader,
+    [...specimens.values()].flatMap(({ seriesId }) => seriesId ?? []),
+  );
   return ids.flatMap((id) => {
     const facts = specimens.get(id);
     const known = provenance.get(id);
@@ -216,6 +253,11 @@ async function subjectsOf(
         latestSheet: sheet,
         taken: taken.get(id) ?? null,
         elsewhere: elsewhere.get(id) ?? null,
+        lastLoan: last.get(id) ?? null,
+        numbersOfSeries: facts.seriesId === null ? null : (numbersHeld.get(facts.seriesId) ?? []),
+        tariffCountries: row.stages.flatMap(({ tariffCodes }) =>
+          tariffCodes.filter(({ specimenId }) => specimenId === id).map(({ countryCode }) => countryCode),
+        ),
         spentLxHours: spentLxHours(past.get(id) ?? [], request.today),
         latinTitle: facts.latinTitle,
         series:
@@ -228,10 +270,19 @@ async function subjectsOf(
   });
 }
 
-/** @throws {Refusal} "not-found" */
-export async function loanCaseOf(reader: Reader, loanId: string, today: DateText): Promise<LoanCase> {
-  const row = await reader.loan.findUnique({ where: { id: loanId }, include: loanParts });
-  if (!row) throw notFound("loan");
+/**
+ * @param endsOn as if the loan ran until this day
+ * @throws {Refusal} "not-found"
+ */
+export async function loanCaseOf(
+  reader: Reader,
+  loanId: string,
+  today: DateText,
+  endsOn?: DateText,
+): Promise<LoanCase> {
+  const kept = await reader.loan.findUnique({ where: { id: loanId }, include: loanParts });
+  if (!kept) throw notFound("loan");
+  const row = endsOn === undefined ? kept : { ...kept, endsOn: toDate(endsOn) };
   const centre = await centreSettings(reader);
   const lines = row.lines.map(({ id, specimenId, state, stateSince, verdict, remark, specimen }) => ({
     id,

@@ -175,6 +175,20 @@ async function readRows(ways: readonly Way[], conditions: readonly Sql[], part: 
   return backwards ? rows.reverse() : rows;
 }
 
+const mostSpecies = 200;
+
+/** The animal species that the catalogue holds, by scientific name, for the filter of a list. */
+export async function listAnimalSpecies(_viewer: Viewer): Promise<string[]> {
+  const rows = await database().specimen.findMany({
+    where: { human: false },
+    distinct: ["scientificName"],
+    select: { scientificName: true },
+    orderBy: { scientificName: "asc" },
+    take: mostSpecies,
+  });
+  return rows.map(({ scientificName }) => scientificName);
+}
+
 /** Specimens that answer best first, then by accession number. */
 export async function listSpecimens(
   viewer: Viewer,
@@ -188,9 +202,14 @@ export async function listSpecimens(
   const written = before ?? after;
   const key = written === undefined ? null : readPageKey(written);
   const { ways, conditions, meant, sought } = await readWays(viewer, filter);
+  const within = [filter.regionId, filter.systemId].filter((id) => id !== undefined);
   const found = await readRows(
     ways,
-    [...plainConditions(filter, { now: now(), today: today() }), ...conditions],
+    [
+      ...plainConditions(filter, { now: now(), today: today() }),
+      ...(await Promise.all(within.map((id) => shows([id], "recorded")))),
+      ...conditions,
+    ],
     {
       key,
       backwards,

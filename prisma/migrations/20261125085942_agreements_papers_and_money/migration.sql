@@ -89,22 +89,6 @@ CREATE TABLE "recall" (
 );
 
 -- CreateTable
-CREATE TABLE "loan_condition" (
-    "id" UUID NOT NULL,
-    "loan_id" UUID NOT NULL,
-    "position" INTEGER NOT NULL,
-    "text" TEXT NOT NULL,
-    "account_id" TEXT NOT NULL,
-    "set_at" TIMESTAMPTZ(6) NOT NULL,
-    "answer" TEXT,
-    "remark" TEXT NOT NULL DEFAULT '',
-    "answered_by" TEXT,
-    "answered_at" TIMESTAMPTZ(6),
-
-    CONSTRAINT "loan_condition_pkey" PRIMARY KEY ("id")
-);
-
--- CreateTable
 CREATE TABLE "fee_scale" (
     "id" UUID NOT NULL,
     "version" INTEGER NOT NULL,
@@ -326,9 +310,6 @@ CREATE UNIQUE INDEX "extension_one_open" ON "extension"("loan_id") WHERE (outcom
 CREATE INDEX "recall_loan_id_recalled_at_idx" ON "recall"("loan_id", "recalled_at");
 
 -- CreateIndex
-CREATE UNIQUE INDEX "loan_condition_loan_id_position_key" ON "loan_condition"("loan_id", "position");
-
--- CreateIndex
 CREATE UNIQUE INDEX "fee_scale_version_key" ON "fee_scale"("version");
 
 -- CreateIndex
@@ -401,9 +382,6 @@ ALTER TABLE "extension" ADD CONSTRAINT "extension_loan_id_fkey" FOREIGN KEY ("lo
 ALTER TABLE "recall" ADD CONSTRAINT "recall_loan_id_fkey" FOREIGN KEY ("loan_id") REFERENCES "loan"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
 
 -- AddForeignKey
-ALTER TABLE "loan_condition" ADD CONSTRAINT "loan_condition_loan_id_fkey" FOREIGN KEY ("loan_id") REFERENCES "loan"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
-
--- AddForeignKey
 ALTER TABLE "costing" ADD CONSTRAINT "costing_loan_id_fkey" FOREIGN KEY ("loan_id") REFERENCES "loan"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
 
 -- AddForeignKey
@@ -453,7 +431,7 @@ DECLARE
     ['public.facility_report', 'id'], ['public.insurance', 'id'], ['public.mandate', 'id'],
     ['public.calendar_feed', 'account_id'], ['public.climate_record', 'id'],
     ['public.tariff_code', 'id'], ['public.message', 'id'], ['public.extension', 'id'], ['public.recall', 'id'],
-    ['public.loan_condition', 'id'], ['public.fee_scale', 'id'], ['public.costing', 'id'],
+    ['public.fee_scale', 'id'], ['public.costing', 'id'],
     ['public.costing_answer', 'costing_id'], ['public.claim', 'id'], ['public.claim_event', 'id'],
     ['public.reminder', 'id'], ['public.plan_step', 'loan_id,step'], ['public.issued_paper', 'id'],
     ['public.rule_override', 'id']
@@ -486,7 +464,6 @@ BEGIN
 END $$;
 
 CREATE TRIGGER answered_once BEFORE UPDATE ON extension FOR EACH ROW EXECUTE FUNCTION check_answered_once();
-CREATE TRIGGER answered_once BEFORE UPDATE ON loan_condition FOR EACH ROW EXECUTE FUNCTION check_answered_once();
 
 ALTER TABLE decision
   DROP CONSTRAINT decision_outcome_set,
@@ -499,9 +476,6 @@ ALTER TABLE signature
 ALTER TABLE extension
   ADD CONSTRAINT extension_outcome_set CHECK (outcome IN ('granted', 'refused')),
   ADD CONSTRAINT extension_answered_whole CHECK ((outcome IS NULL) = (answered_at IS NULL) AND (outcome IS NULL) = (answered_by IS NULL));
-ALTER TABLE loan_condition
-  ADD CONSTRAINT loan_condition_answer_set CHECK (answer IN ('accepted', 'refused')),
-  ADD CONSTRAINT loan_condition_answered_whole CHECK ((answer IS NULL) = (answered_at IS NULL));
 ALTER TABLE costing
   ADD CONSTRAINT costing_kind_set CHECK (kind IN ('quotation', 'cost statement')),
   ADD CONSTRAINT costing_total_not_negative CHECK (total_minor >= 0),
@@ -526,7 +500,7 @@ ALTER TABLE loan ADD CONSTRAINT loan_opens_within CHECK (opens_on IS NULL OR (op
 ALTER TABLE loan_line ADD CONSTRAINT loan_line_not_its_own_substitute CHECK (substitute_for_id IS DISTINCT FROM id);
 
 GRANT SELECT, INSERT, UPDATE, DELETE ON insurance, mandate, calendar_feed, tariff_code, message_seen, extension,
-  loan_condition, plan_step, mail TO anatheca_app;
+  plan_step, mail TO anatheca_app;
 GRANT SELECT, INSERT ON facility_report, climate_record, message, recall, fee_scale, costing, costing_answer, claim,
   claim_event, reminder, issued_paper, rule_override TO anatheca_app;
 GRANT USAGE ON ALL SEQUENCES IN SCHEMA public TO anatheca_app;
