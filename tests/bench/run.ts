@@ -8,12 +8,16 @@
 import { listDue } from "#lib/desk/queries/due.ts";
 import { listAuditEntries } from "#lib/desk/queries/happened.ts";
 import { listLoans } from "#lib/loans/queries/list-loans.ts";
+import { proposeSet } from "#lib/loans/queries/propose-set.ts";
 import { programViewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { closeDatabase, useDatabase } from "#lib/platform/database.ts";
-import { addDays } from "#lib/platform/dates.ts";
+import { addDays, toDate } from "#lib/platform/dates.ts";
+import { newId } from "#lib/platform/identity.ts";
+import { inTransaction } from "#lib/platform/transaction.ts";
 import { listSpecimens } from "#lib/specimens/queries/list-specimens.ts";
 import { findByNumber } from "#lib/specimens/queries.ts";
+import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 import { withMeasuredDatabase } from "#seed/large/measured-database.ts";
 
 const rounds = 15;
@@ -28,6 +32,48 @@ async function medianMs(ask: () => Promise<unknown>): Promise<number> {
     times.push(Number(process.hrtime.bigint() - start) / 1e6);
   }
   return times.sort((one, other) => one - other)[Math.floor(rounds / 2)] ?? Number.NaN;
+}
+
+const bookedSpecimens = 2_000;
+const askedSpecimens = 1_000;
+const bookingsEach = 5;
+/** Days that nobody books: what is measured is taken back, and must not be refused before. */
+const firstDay = "2400-01-01";
+const month = { startsOn: "2400-05-01", endsOn: "2400-06-01" };
+
+class TakenBack extends Error {}
+
+/**
+ * A month's availability of a thousand specimens with ten thousand bookings, beside the plainest question that could
+ * be put to Postgres. The bookings are made in a transaction that is taken back.
+ */
+async function measureAvailability(): Promise<void> {
+  const measured = inTransaction(programViewer, "bench", async (transaction) => {
+    const specimens = await transaction.specimen.findMany({ select: { id: true }, take: bookedSpecimens });
+    const rows = specimens.flatMap(({ id: specimenId }, at) =>
+      Array.from({ length: bookingsEach }, (_, index) => {
+        const startsOn = addDays(firstDay, index * 120 + (at % 100));
+        return { specimenId, startsOn: toDate(startsOn), endsOn: toDate(addDays(startsOn, 10 + (at % 9))) };
+      }),
+    );
+    const same = { purpose: "rest", strength: "firm", bookedBy: "bench" };
+    await transaction.booking.createMany({ data: rows.map((row) => ({ id: newId(), ...row, ...same })) });
+    const ids = specimens.slice(0, askedSpecimens).map(({ id }) => id);
+    const bare = await medianMs(
+      () => transaction.$queryRaw`
+        SELECT specimen_id::text, starts_on::text, ends_on::text FROM booking
+        WHERE specimen_id = ANY(${ids}::uuid[]) AND released_at IS NULL
+          AND daterange(starts_on, ends_on) && daterange(${month.startsOn}::date, ${month.endsOn}::date)`,
+    );
+    const ours = await medianMs(() => busyPeriodsOf(transaction, ids, month.startsOn, month.endsOn));
+    console.log(
+      `a month of ${ids.length} specimens, ${rows.length} bookings: ${ours.toFixed(1)} ms, ${(ours / bare).toFixed(1)} of the bare SQL`,
+    );
+    throw new TakenBack();
+  });
+  await measured.catch((error: unknown) => {
+    if (!(error instanceof TakenBack)) throw error;
+  });
 }
 
 const free = { freeFrom: today(), freeUntil: addDays(today(), 120) };
@@ -45,6 +91,13 @@ const questions: Record<string, () => Promise<unknown>> = {
   "words that nothing has": () => listSpecimens(programViewer, { text: "windmill harbour" }),
   "what is due": () => listDue(programViewer),
   "what happened": () => listAuditEntries(programViewer),
+  "a set of four structures": () =>
+    proposeSet(programViewer, {
+      structureIds: ["heart", "vagus-nerve", "brachial-plexus", "femur"],
+      startsOn: free.freeFrom,
+      endsOn: free.freeUntil,
+      use: "viewing only",
+    }),
   "loans under way": () => listLoans(programViewer),
   "a number": () => findByNumber(programViewer, "AN 2019.0142"),
 };
@@ -58,5 +111,6 @@ await withMeasuredDatabase(async (url) => {
   console.log(`${rows[0]?.count} specimens; the plain page took ${plain.toFixed(2)} ms and is 1`);
   for (const [question, ask] of Object.entries(questions))
     console.log(`${question.padEnd(26)} ${((await medianMs(ask)) / plain).toFixed(1)}`);
+  await measureAvailability();
   await closeDatabase();
 });

@@ -5,11 +5,23 @@ import { expect, expectAccessible, open, ready, test } from "#tests/support/brow
 
 /** Pages by who opens them. */
 const pages: readonly (readonly [Role, readonly string[]])[] = [
-  ["registrar", ["/", "/institutions", "/institutions/new", "/audit", "/workings", "/workings/crate"]],
+  [
+    "registrar",
+    [
+      "/",
+      "/institutions",
+      "/institutions/new",
+      "/audit",
+      "/letters",
+      "/workings",
+      "/workings/crate",
+      "/rules",
+    ],
+  ],
   ["curator", ["/specimens", "/specimens/new", "/series", "/series/new"]],
   ["donor officer", ["/donors"]],
-  ["administrator", ["/accounts", "/accounts/new"]],
-  ["lecturer", ["/", "/specimens", "/series"]],
+  ["administrator", ["/accounts", "/accounts/new", "/centre/fees", "/centre/fees/edit"]],
+  ["lecturer", ["/", "/specimens", "/borrow", "/series"]],
   ["borrower registrar", ["/institutions"]],
 ];
 

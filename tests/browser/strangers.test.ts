@@ -24,8 +24,14 @@ const table: Readonly<Record<string, Row>> = {
   "/accounts/[id]": shut("administrator"),
   "/accounts/new": shut("administrator"),
   "/audit": shut("registrar"),
+  "/calendar": common("registrar"),
+  "/borrow": common("registrar"),
   "/centre": shut("registrar"),
   "/centre/edit": shut("collection manager"),
+  "/centre/fees": shut("registrar"),
+  "/centre/fees/edit": shut("collection manager"),
+  "/centre/plan": shut("registrar"),
+  "/centre/reminders": shut("registrar"),
   "/donors": shut("donor officer"),
   "/donors/[code]": shut("donor officer"),
   "/donors/[code]/consent/new": shut("donor officer"),
@@ -35,10 +41,18 @@ const table: Readonly<Record<string, Row>> = {
   "/institutions/[id]/edit": shut("registrar"),
   "/institutions/[id]/venues/new": shut("registrar"),
   "/institutions/new": shut("registrar"),
+  "/mandates": own("registrar"),
+  "/letters": own("registrar"),
+  "/letters/[id]": shut("registrar"),
   "/loans": own("registrar"),
   "/loans/[id]": shut("registrar"),
   "/loans/[id]/agreement/[version]": shut("registrar"),
   "/loans/[id]/check/[specimenId]": shut("conservator"),
+  "/loans/[id]/money": shut("registrar"),
+  "/loans/[id]/money/statement": shut("registrar"),
+  "/loans/[id]/papers/[paperId]": shut("registrar"),
+  "/loans/[id]/stand-ins/[specimenId]": shut("registrar"),
+  "/loans/[id]/signed/[fileId]": shut("registrar"),
   "/loans/[id]/request": shut("registrar"),
   "/loans/new": shut("registrar"),
   "/places": shut("curator"),
@@ -48,6 +62,7 @@ const table: Readonly<Record<string, Row>> = {
   "/series": common("curator"),
   "/series/[id]": common("curator"),
   "/series/[id]/edit": shut("curator"),
+  "/rules": common("curator"),
   "/series/new": shut("curator"),
   "/slip": own("registrar"),
   "/specimens": common("curator"),
@@ -59,7 +74,11 @@ const table: Readonly<Record<string, Row>> = {
   "/specimens/[id]/provenance": shut("curator"),
   "/specimens/[id]/shown": shut("curator"),
   "/specimens/new": shut("curator"),
+  "/venues/[id]": shut("registrar"),
   "/venues/[id]/edit": shut("registrar"),
+  "/venues/[id]/paper": shut("registrar"),
+  "/venues/[id]/records/[recordId]": shut("registrar"),
+  "/venues/[id]/report": shut("registrar"),
   "/workings": common("curator"),
   "/workings/[id]": common("curator"),
   "/api/v1/institutions": shut("registrar"),
@@ -73,49 +92,55 @@ const table: Readonly<Record<string, Row>> = {
   "/api/v1/workings": common("curator"),
   "/api/v1/workings/[id]": common("curator"),
 };
-/** Open to who is not signed in: the door, and a carrier's link, which is a secret of its own. */
-const outside = ["/sign-in", "/carry/[token]"];
+/** Open to who is not signed in: the door, and links that are a secret of their own: a carrier's, a calendar's, a paper's. The catalogue is opened by the centre. */
+const outside = [
+  "/sign-in",
+  "/carry/[token]",
+  "/calendar/[file]",
+  "/paper/[code]",
+  "/catalogue",
+  "/catalogue/pictures/[id]",
+];
 
 const routes = listRoutes().filter(({ address }) => !outside.includes(address));
 const isApi = ({ address }: Route) => address.startsWith("/api/");
 const rowOf = ({ address }: Route) => table[address] ?? shut("registrar");
 
 /** Records of the demo scenario that are nothing of the stranger's, by the place where an address names them. */
-type Records = Record<
-  | "specimen"
-  | "check"
-  | "series"
-  | "place"
-  | "institution"
-  | "venue"
-  | "loan"
-  | "request"
-  | "account"
-  | "donor",
-  string
->;
+const recordNames = [
+  "specimen",
+  "check",
+  "series",
+  "place",
+  "institution",
+  "venue",
+  "climate",
+  "loan",
+  "request",
+  "quotable",
+  "account",
+  "donor",
+  "letter",
+  "paper",
+  "signed",
+] as const;
+type Records = Record<(typeof recordNames)[number], string>;
 const unknownId = "01900000-0000-7000-8000-000000000000";
-const unknown: Records = {
-  specimen: unknownId,
-  check: unknownId,
-  series: unknownId,
-  place: unknownId,
-  institution: unknownId,
-  venue: unknownId,
-  loan: unknownId,
-  request: unknownId,
-  account: unknownId,
-  donor: "D-00000",
-};
-const garbage = (text: string) =>
-  Object.fromEntries(Object.keys(unknown).map((name) => [name, text])) as Records;
+const allBeing = (text: string) => Object.fromEntries(recordNames.map((name) => [name, text])) as Records;
+const unknown: Records = { ...allBeing(unknownId), donor: "D-00000" };
+/** A page of a loan is there while the loan has come to it. */
+function loanFor(address: string, records: Records): string {
+  if (address.endsWith("/request")) return records.request;
+  return address.endsWith("/money") ? records.quotable : records.loan;
+}
 
 function addressWith(address: string, records: Records, working = "air"): string {
   const [, place = ""] = /^\/(?:api\/v1\/)?(\w+)/.exec(address) ?? [];
   const byPlace: Record<string, string> = {
     accounts: records.account,
     institutions: records.institution,
-    loans: address.endsWith("/request") ? records.request : records.loan,
+    letters: records.letter,
+    loans: loanFor(address, records),
     places: records.place,
     series: records.series,
     specimens: records.specimen,
@@ -128,6 +153,9 @@ function addressWith(address: string, records: Records, working = "air"): string
     version: "1",
     specimenId: records.specimen,
     checkId: records.check,
+    recordId: records.climate,
+    paperId: records.paper,
+    fileId: records.signed,
   });
 }
 
@@ -155,7 +183,7 @@ test("every address of the program stands in the table, and nothing else does", 
 });
 
 test("signed out, each page leads to the door and back, each API says to sign in", async ({ request }) => {
-  const records = garbage(unknownId);
+  const records = allBeing(unknownId);
   for (const route of routes) {
     const address = addressWith(route.address, records);
     const answer = await request.fetch(address, { method: route.method, maxRedirects: 0 });
@@ -212,12 +240,27 @@ async function recordsOf(
   const loan = inState("at venue");
   const { lines } = await get<{ lines: { specimenId: string }[] }>(`/loans/${loan.id}`);
   const specimen = lines[0]?.specimenId ?? "";
+  await open(registrar, `/venues/${venues[0]?.id}`);
+  const recordLink = registrar.locator('a[href*="/records/"]').first();
+  const climate = ((await recordLink.getAttribute("href")) ?? "").split("/").at(-1) ?? "";
+  await open(registrar, `/loans/${loan.id}`);
+  const paperLink = registrar.locator(`a[href^="/loans/${loan.id}/papers/"]`).first();
+  const paper = /papers\/([\w-]+)/.exec((await paperLink.getAttribute("href")) ?? "")?.[1] ?? "";
+  const signedLink = registrar.locator(`a[href^="/loans/${loan.id}/signed/"]`).first();
+  const signed = ((await signedLink.getAttribute("href")) ?? "").split("/").at(-1) ?? "";
+  const letterLink = registrar.locator('a[href^="/letters/"]').first();
+  const letter = ((await letterLink.getAttribute("href")) ?? "").split("/").at(-1) ?? "";
   const records = {
+    paper,
+    signed,
+    letter,
     institution: id,
     venue: venues[0]?.id ?? "",
+    climate,
     loan: loan.id,
     number: loan.number,
     request: inState("requested").id,
+    quotable: inState("accepted").id,
     specimen,
     check: await firstOf(await signedIn("curator"), `/specimens/${specimen}`, "All checks"),
     series: await firstOf(registrar, "/series", "Series of sheets"),
@@ -301,8 +344,8 @@ test("what names no record is the page that is not there, for anybody", async ({
   const reader = readers(signedIn);
   for (const [what, records] of [
     ["an id that nobody has", unknown],
-    ["what is no id", garbage("' OR 1=1 --")],
-    ["a name that the program's language has", garbage("__proto__")],
+    ["what is no id", allBeing("' OR 1=1 --")],
+    ["a name that the program's language has", allBeing("__proto__")],
   ] as const)
     for (const route of routes.filter(({ address, method }) => address.includes("[") && method === "GET")) {
       const request = await reader(rowOf(route).reader);
@@ -316,6 +359,14 @@ test("what names no record is the page that is not there, for anybody", async ({
 test("a carrier's link that nobody made is no page", async ({ request }) => {
   for (const token of ["nothing", "a".repeat(400), "%00", "..%2f..", "<script>"])
     expect((await request.get(`/carry/${token}`)).status(), token).toBe(404);
+});
+
+test("a code that no paper bears is no paper, whoever asks", async ({ request }) => {
+  for (const code of ["nothing", "a".repeat(26), "a".repeat(44), "a".repeat(400), "<script>"]) {
+    const answer = await request.get(`/paper/${encodeURIComponent(code)}`);
+    expect(answer.status(), code).toBe(404);
+    expect(await answer.text(), code).toContain("No such paper");
+  }
 });
 
 test("an administrator keeps accounts and sees no donor anywhere", async ({ signedIn }) => {

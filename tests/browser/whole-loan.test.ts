@@ -248,6 +248,7 @@ async function signAgreement(page: Page, address: string, role: string): Promise
   const agreement = await section(page, address, "Agreement");
   const form = agreement.getByRole("form", { name: /Sign version/ });
   await form.getByLabel("Your role, as it will stand under the agreement").fill(role);
+  await form.getByLabel("I agree to sign electronically.").check();
   await form.getByRole("button", { name: /Sign/ }).click();
   await expect(agreement.getByText(role).first()).toBeVisible();
 }

@@ -1,6 +1,6 @@
 /** A specimen of its own for a browser test, recorded through the API by whoever is signed in. */
 import { type APIRequestContext, expect } from "@playwright/test";
-import type { SpecimenInput } from "#lib/specimens/schema.ts";
+import { nothingKnownInLaw, type SpecimenInput } from "#lib/specimens/schema.ts";
 
 let made = 0;
 
@@ -43,6 +43,7 @@ export function plainRecord(accessionNumber: string): SpecimenInput {
     components: [],
     formerNumbers: [],
     hazards: [],
+    legal: nothingKnownInLaw,
   };
 }
 

@@ -5,12 +5,14 @@
  */
 import type { Prisma } from "#.generated/prisma/client.ts";
 import type { Work } from "#lib/people/command.ts";
+import { giveMandate } from "#lib/people/commands/mandates.ts";
 import { configureCentre, keepInstitution, keepVenue } from "#lib/people/commands.ts";
+import { type MandateInput, mandateActs } from "#lib/people/mandates.ts";
 import type { CentreSettings, InstitutionInput, VenueInput } from "#lib/people/schema.ts";
 import { borrowerRoles, programViewer, type Role, type Viewer } from "#lib/people/viewer.ts";
 import { now } from "#lib/platform/clock.ts";
 import { toDate, toDateText } from "#lib/platform/dates.ts";
-import { newId } from "#lib/platform/identity.ts";
+import { type Id, newId } from "#lib/platform/identity.ts";
 import { inTransaction } from "#lib/platform/transaction.ts";
 
 let made = 0;
@@ -32,6 +34,43 @@ export function aViewer(roles: Role | readonly Role[], institutionId: string | n
     roles: list,
     institutionId: borrows ? institutionId : null,
   };
+}
+
+/** The account that a viewer signs in with, for what asks the accounts who somebody is. */
+export async function anAccountOf({
+  accountId,
+  name,
+  email,
+  roles: held,
+  institutionId,
+}: Viewer): Promise<void> {
+  await inWork(async ({ transaction }) => {
+    const person = { name, email: email || `${accountId}@example.org`, emailVerified: true };
+    await transaction.authUser.upsert({
+      where: { id: accountId },
+      create: { id: accountId, ...person },
+      update: {},
+    });
+    await transaction.account.upsert({
+      where: { id: accountId },
+      create: { id: accountId, name, email: person.email, roles: [...held], institutionId },
+      update: {},
+    });
+  });
+}
+
+/** A mandate for every act, of somebody who gets an account for it where none is there. */
+export async function aMandate(viewer: Viewer, said: Partial<MandateInput> = {}): Promise<Id> {
+  await anAccountOf(viewer);
+  return await giveMandate(programViewer, {
+    accountId: viewer.accountId,
+    acts: [...mandateActs],
+    limit: null,
+    validFrom: "2020-01-01",
+    validUntil: null,
+    reference: "Resolution of the board",
+    ...said,
+  });
 }
 
 /** Work outside any command, as the program itself or as somebody. */
@@ -105,6 +144,9 @@ export async function aVenue(said: Partial<VenueInput> = {}): Promise<string> {
     spillProvision: null,
     fireDetection: null,
     nightGuard: null,
+    subdivisionCode: null,
+    town: "",
+    floorLoadKgPerM2: null,
     reportedOn: null,
     passages: [],
     licences: [],

@@ -21,6 +21,8 @@ export function aConsentFact(said: Partial<ConsentFacts> = {}): ConsentFacts {
     consentId: "01920000-0000-7000-8000-000000000001",
     donorCode: "D-AAAAA",
     basis: "donor in life",
+    signedOn: "2012-05-02",
+    witnessCount: 2,
     answers: allScopes("granted"),
     audience: "anyone",
     territoriesAllowed: [],
@@ -76,6 +78,8 @@ export const anyConsent: fc.Arbitrary<ConsentFacts> = fc.record({
     .string({ unit: fc.constantFrom(..."23456789ABC"), minLength: 5, maxLength: 5 })
     .map((text) => `D-${text}`),
   basis: fc.constantFrom(...bases),
+  signedOn: fc.option(anyDay),
+  witnessCount: fc.option(fc.integer({ min: 0, max: 3 })),
   answers: fc
     .array(fc.constantFrom(...answers), { minLength: scopes.length, maxLength: scopes.length })
     .map(

@@ -17,6 +17,7 @@ import { keepPlace, moveSpecimen } from "#lib/whereabouts/commands.ts";
 import {
   aBorrower,
   aCentre,
+  aMandate,
   aSpecimen,
   aVenue,
   aViewer,
@@ -91,17 +92,21 @@ export async function aLending(said: Partial<VenueInput> = {}): Promise<Lending>
     parentId: null,
     venueId: null,
   });
+  const withMandate = {
+    registrar: aViewer("registrar"),
+    curator: aViewer("curator"),
+    manager: aViewer("collection manager"),
+    borrowerRegistrar: aViewer("borrower registrar", borrowerId),
+  };
+  for (const person of Object.values(withMandate)) await aMandate(person);
   return {
     borrowerId,
     venueId,
     storeId,
-    registrar: aViewer("registrar"),
-    curator: aViewer("curator"),
+    ...withMandate,
     conservator: aViewer("conservator"),
-    manager: aViewer("collection manager"),
     donorOfficer: aViewer("donor officer"),
     lecturer: aViewer("lecturer", borrowerId),
-    borrowerRegistrar: aViewer("borrower registrar", borrowerId),
     stranger: aViewer("lecturer", await aBorrower()),
   };
 }

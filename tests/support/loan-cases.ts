@@ -1,6 +1,7 @@
 /** Facts for tests of the rules of lending: a request and a specimen that nothing is against, until a test says otherwise. */
 import type { LentSpecimen, RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import type { VenueFacts } from "#lib/people/schema.ts";
+import { nothingKnownInLaw } from "#lib/specimens/schema.ts";
 import { aConsentFact } from "#tests/support/consents.ts";
 
 export const theBorrower = "01920000-0000-7000-8000-0000000000b0";
@@ -28,6 +29,9 @@ export function aVenueFact(said: Partial<VenueFacts> = {}): VenueFacts {
     spillProvision: true,
     fireDetection: true,
     nightGuard: false,
+    subdivisionCode: null,
+    town: "",
+    floorLoadKgPerM2: 500,
     reportedOn: "2026-09-01",
     passages: [
       {
@@ -61,7 +65,15 @@ export function aRequestFact(said: Partial<RequestFacts> = {}): RequestFacts {
     daysAfter: 14,
     today: "2026-11-25",
     lenderCountry: "NO",
-    borrower: { id: theBorrower, standing: "good", verified: true },
+    requestedOn: "2026-11-25",
+    borrower: {
+      id: theBorrower,
+      standing: "good",
+      verified: true,
+      kind: "medical school",
+      town: "Port Selwyn",
+      record: { loans: 0, late: 0, damaged: 0 },
+    },
     venue: aVenueFact(),
     statedCover: { minor: 5_000_000, currency: "EUR" },
     covers: [],
@@ -102,6 +114,7 @@ export function aLentSpecimen(said: Partial<LentSpecimen> = {}): LentSpecimen {
     acquiredOn: "2014-02-01",
     components: [],
     hazards: [],
+    legal: nothingKnownInLaw,
     seriesId: null,
     numberInSeries: null,
     sheetThicknessMm: null,
@@ -135,6 +148,9 @@ export function aSpecimenCase(
     },
     taken: null,
     elsewhere: null,
+    lastLoan: null,
+    numbersOfSeries: null,
+    tariffCountries: [],
     spentLxHours: 0,
     ...rest,
   };

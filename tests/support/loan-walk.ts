@@ -1,6 +1,6 @@
 /** Carries a loan along its way through commands, up to the step that a test is about. */
 
-import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
+import { drawUpAgreement } from "#lib/loans/commands/agreement.ts";
 import { planCrates, sealCrate } from "#lib/loans/commands/crates.ts";
 import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
@@ -10,6 +10,7 @@ import { openCrate, receiveLoan } from "#lib/loans/commands/receive-loan.ts";
 import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { recordCover } from "#lib/loans/commands/record-cover.ts";
 import { sendHome } from "#lib/loans/commands/send-home.ts";
+import { signAgreement } from "#lib/loans/commands/sign-agreement.ts";
 import { planStage } from "#lib/loans/commands/stages.ts";
 import { submitRequest } from "#lib/loans/commands/submit-request.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
@@ -58,12 +59,9 @@ export async function accept(lending: Lending, loanId: string): Promise<void> {
 /** Draws up a version and has both sides sign it. */
 export async function agree(lending: Lending, loanId: string): Promise<string> {
   const { id, sha256 } = await drawUpAgreement(lending.registrar, { loanId });
-  await signAgreement(lending.manager, { agreementId: id, sha256, signerRole: "Head of collections" });
-  await signAgreement(lending.borrowerRegistrar, {
-    agreementId: id,
-    sha256,
-    signerRole: "Registrar of the faculty",
-  });
+  const shown = { agreementId: id, sha256, strokes: "", electronic: true } as const;
+  await signAgreement(lending.manager, { ...shown, signerRole: "Head of collections" });
+  await signAgreement(lending.borrowerRegistrar, { ...shown, signerRole: "Registrar of the faculty" });
   return id;
 }
 

@@ -3,7 +3,7 @@
 import { programViewer } from "#lib/people/viewer.ts";
 import { recordShown } from "#lib/specimens/commands/record-shown.ts";
 import { recordSpecimen } from "#lib/specimens/commands/record-specimen.ts";
-import type { Shown, SpecimenInput } from "#lib/specimens/schema.ts";
+import { nothingKnownInLaw, type Shown, type SpecimenInput } from "#lib/specimens/schema.ts";
 import type { SeriesRecord, SheetTemplate } from "#lib/specimens/sheet-template.ts";
 
 let made = 0;
@@ -42,6 +42,7 @@ export function aRecord(said: Partial<SpecimenInput> = {}): SpecimenInput {
     components: [],
     formerNumbers: [],
     hazards: [],
+    legal: nothingKnownInLaw,
     ...said,
   };
 }

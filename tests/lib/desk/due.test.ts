@@ -1,7 +1,13 @@
 /** What is due, from loans as they stand. */
 import { describe, expect, test } from "vitest";
 import { sentence } from "#app/_words/sentences.ts";
-import { dueFromClosedLoans, dueFromLoans, type LoanForDesk, orderItems } from "#lib/desk/due.ts";
+import {
+  coverWarningOf,
+  dueFromClosedLoans,
+  dueFromLoans,
+  type LoanForDesk,
+  orderItems,
+} from "#lib/desk/due.ts";
 
 const today = "2027-03-10";
 const loan = (facts: Partial<LoanForDesk>): LoanForDesk => ({
@@ -38,6 +44,36 @@ test.each<[string, Partial<LoanForDesk>, string[]]>([
   ["a return is announced six weeks ahead", { endsOn: "2027-04-20" }, ["attend due.return-not-booked"]],
   ["not when its transport is booked", { endsOn: "2027-04-20", homeOn: "2027-04-22" }, []],
   ["cover that ends before the loan", { coverEndsOn: "2027-05-01" }, ["bar due.cover-ends"]],
+  [
+    "cover that ends in 60 days and reaches",
+    { coverEndsOn: "2027-05-09", endsOn: "2027-05-01" },
+    ["attend due.cover-expires"],
+  ],
+  [
+    "cover that ends in a week and reaches",
+    { coverEndsOn: "2027-03-17", endsOn: "2027-03-16", homeOn: "2027-03-16" },
+    ["bar due.cover-expires"],
+  ],
+  [
+    "what is asked back",
+    { recalled: { count: 1, returnBy: "2027-03-20", stopUse: false } },
+    ["attend due.recalled"],
+  ],
+  [
+    "what is asked back and late",
+    { recalled: { count: 1, returnBy: "2027-03-09", stopUse: false } },
+    ["bar due.recalled"],
+  ],
+  [
+    "use that has to stop",
+    { recalled: { count: 2, returnBy: "2027-03-20", stopUse: true } },
+    ["bar due.stop-use"],
+  ],
+  [
+    "a longer loan that waits for its answer",
+    { extensionAskedUntil: "2027-09-01" },
+    ["attend due.answer-extension"],
+  ],
   ["a withdrawal while it is away", { consentWithdrawn: true }, ["bar due.consent-withdrawn"]],
   [
     "not when it is in the house",
@@ -166,4 +202,17 @@ describe("what was seen on the way", () => {
       },
     ]);
   });
+});
+
+test.each([
+  [61, null],
+  [60, 60],
+  [31, 60],
+  [30, 30],
+  [8, 30],
+  [7, 7],
+  [0, 7],
+  [-3, 7],
+])("cover that ends in %i days has come to warning %s", (days, warning) => {
+  expect(coverWarningOf(days)).toBe(warning);
 });

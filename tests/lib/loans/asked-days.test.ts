@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { earliestStart, faultOfStart, firstDays, furthestStartDays } from "#lib/loans/asked-days.ts";
+import {
+  daysLikeLastTime,
+  earliestStart,
+  faultOfStart,
+  firstDays,
+  furthestStartDays,
+} from "#lib/loans/asked-days.ts";
 import { busyRange } from "#lib/loans/period.ts";
 import { faultOfDays, longestLoanDays } from "#lib/loans/schema.ts";
 import { addDays, daysBetween, rangesOverlap } from "#lib/platform/dates.ts";
@@ -81,5 +87,26 @@ describe("the days that a slip begins with", () => {
         expect(daysBetween(earliestStart(today, buffers), first.startsOn)).toBeGreaterThanOrEqual(0);
       }),
     );
+  });
+});
+
+describe("days like last time", () => {
+  const last = { startsOn: "2025-02-10", endsOn: "2025-06-10" };
+  test.each([
+    ["fall on the same day of the first year that is possible", last, "2026-12-09", null, "2027-02-10"],
+    ["fall in this year where that is still possible", last, "2027-02-10", null, "2027-02-10"],
+    ["go on to the next year a day later", last, "2027-02-11", null, "2028-02-10"],
+    ["begin on the day that is wished", last, "2026-12-09", "2027-09-01", "2027-09-01"],
+    [
+      "of a leap day begin on the first of March",
+      { startsOn: "2024-02-29", endsOn: "2024-05-29" },
+      "2026-12-09",
+      null,
+      "2027-03-01",
+    ],
+  ])("%s", (_what, days, earliest, wished, startsOn) => {
+    const again = daysLikeLastTime(days, earliest, wished);
+    expect(again.startsOn).toBe(startsOn);
+    expect(daysBetween(again.startsOn, again.endsOn)).toBe(daysBetween(days.startsOn, days.endsOn));
   });
 });

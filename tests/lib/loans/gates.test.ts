@@ -111,15 +111,15 @@ test.each([
     {
       findings: [
         clear(one),
-        finding(two, "P1", "permits", {
+        finding(two, "CI1", "permits", {
           outcome: "bar",
-          fact: "permits.species-not-known",
+          fact: "law.species-not-known",
           wayOut: "way.species-paper",
         }),
       ],
     },
     "permits",
-    "permits.species-not-known",
+    "law.species-not-known",
   ],
   ["no check for going out", { checks: new Map([[one, check]]) }, "condition", "gate.no-check-out"],
   [
@@ -297,7 +297,7 @@ describe("the permits gate", () => {
   test("holds with what wants attention told", () => {
     const attend = finding(one, "P2", "permits", {
       outcome: "attend",
-      fact: "permits.border-not-known",
+      fact: "law.border-not-known",
       wayOut: "way.ask-authority-border",
     });
     const gate = releaseGates(ready({ findings: [attend, clear(two)] })).find(
@@ -307,7 +307,7 @@ describe("the permits gate", () => {
       holds: true,
       facts: [
         { parameters: { open: 1 } },
-        { code: "gate.finding", parameters: { fact: "permits.border-not-known", specimen: "AN 1" } },
+        { code: "gate.finding", parameters: { fact: "law.border-not-known", specimen: "AN 1" } },
       ],
     });
   });

@@ -41,6 +41,14 @@ test("a borrower's registrar reads reasons and costs, and not how old a donor wa
   expect(second).toEqual(low);
 });
 
+test("a borrower's registrar does not read how long ago a death lies", () => {
+  const early = finding("s", "UK2", "permits", { outcome: "clear", fact: "law.uk-before-the-century" });
+  expect(readableFindings([early], sightOf("borrower registrar"))).toMatchObject([
+    { rule: "UK2", fact: "reason.person-withheld", outcome: "clear" },
+  ]);
+  expect(readableFindings([early], sightOf("curator"))).toEqual([early]);
+});
+
 test("a curator reads reasons and no amounts", () => {
   const [first, second] = readableFindings([minor, low], sightOf("curator"));
   expect(first).toEqual(minor);

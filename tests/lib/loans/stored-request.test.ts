@@ -5,6 +5,7 @@ import {
   audiences,
   displayStyles,
   faultOfDays,
+  opensOutside,
   plannedActivities,
   plannedPictures,
   purposes,
@@ -34,6 +35,8 @@ const anyDraft: fc.Arbitrary<RequestDraft> = fc
     activities: fc.uniqueArray(fc.constantFrom(...plannedActivities)),
     startsOn: anyDay,
     endsOn: anyDay,
+    opensOn: fc.option(anyDay),
+    factsConfirmed: fc.boolean(),
     contactName: anyText(120),
     contactEmail: fc.constantFrom("", "lecturer@example.org"),
     contactPhone: fc.constantFrom("", "+47 000 000", "+353 1 555 0100"),
@@ -42,27 +45,55 @@ const anyDraft: fc.Arbitrary<RequestDraft> = fc
     ),
     note: anyText(200),
   })
-  .filter((days) => faultOfDays(days) === null);
+  .filter((days) => faultOfDays(days) === null)
+  .map((draft) => (opensOutside(draft) ? { ...draft, opensOn: draft.startsOn } : draft));
+const now = new Date("2027-01-15T09:00:00Z");
 
 test("what was stated comes back as it was stated", () => {
   fc.assert(
     fc.property(anyDraft, (draft) => {
-      expect(toRequest(toColumns(draft))).toEqual(draft);
+      expect(toRequest(toColumns(draft, now))).toEqual(draft);
       expect(RequestDraft.parse(draft)).toEqual(draft);
     }),
   );
 });
 
+test("facts are confirmed at a moment, or not at all", () => {
+  const [draft] = fc.sample(anyDraft, 1) as [RequestDraft];
+  expect(toColumns({ ...draft, factsConfirmed: true }, now).factsConfirmedAt).toEqual(now);
+  expect(toColumns({ ...draft, factsConfirmed: false }, now).factsConfirmedAt).toBeNull();
+  const { factsConfirmed: _left, opensOn: _out, ...shorter } = draft;
+  expect(toColumns(shorter, now)).toMatchObject({ factsConfirmedAt: null, opensOn: null });
+});
+
+test.each([
+  [null, null],
+  ["2027-03-01", null],
+  ["2027-06-30", null],
+  ["2027-02-28", "loan.opens-outside"],
+  ["2027-07-01", "loan.opens-outside"],
+])("an opening on %s of a loan from 1 March to 30 June: %s", (opensOn, message) => {
+  const [draft] = fc.sample(anyDraft, 1) as [RequestDraft];
+  const days = { startsOn: "2027-03-01", endsOn: "2027-07-01", opensOn };
+  const issues = RequestDraft.safeParse({ ...draft, ...days }).error?.issues ?? [];
+  expect(issues.map((issue) => issue.message)).toEqual(message === null ? [] : [message]);
+});
+
 test("a request that is not stated may be saved, a reversed one may not", () => {
   const draft = {
-    ...toRequest(toColumns(fc.sample(anyDraft, 1)[0] as RequestDraft)),
+    ...toRequest(toColumns(fc.sample(anyDraft, 1)[0] as RequestDraft, now)),
     title: "",
     contactName: "",
     contactEmail: "",
     contactPhone: "",
   };
   expect(RequestDraft.safeParse(draft).success).toBe(true);
-  const reversed = RequestDraft.safeParse({ ...draft, startsOn: "2027-03-01", endsOn: "2027-03-01" });
+  const reversed = RequestDraft.safeParse({
+    ...draft,
+    startsOn: "2027-03-01",
+    endsOn: "2027-03-01",
+    opensOn: null,
+  });
   expect(reversed.error?.issues).toMatchObject([{ path: ["endsOn"], message: "loan.period-reversed" }]);
 });
 
@@ -77,6 +108,7 @@ test("a certificate is read as rules read it", () => {
     startsAt: new Date("2027-01-01T00:00:00Z"),
     endsAt: new Date("2027-12-31T00:00:00Z"),
     coversTransit: true,
+    coversStay: true,
     territories: ["NO"],
   };
   expect(toCoverFacts(row)).toEqual({
@@ -84,6 +116,7 @@ test("a certificate is read as rules read it", () => {
     startsAt: "2027-01-01T00:00:00.000Z",
     endsAt: "2027-12-31T00:00:00.000Z",
     coversTransit: true,
+    coversStay: true,
     territories: ["NO"],
   });
 });
@@ -98,6 +131,7 @@ const decision = (office: string, outcome: string, day: string) => ({
   conditions: "",
   grounds: "g",
   reference: "OB 4",
+  specimenIds: [],
   decidedAt: new Date(`${day}T10:00:00Z`),
 });
 const submitted = new Date("2027-01-10T10:00:00Z");

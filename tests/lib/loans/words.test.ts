@@ -7,6 +7,7 @@ import { english } from "#app/_words/en.ts";
 import { hasSentence } from "#app/_words/sentences.ts";
 import { severities } from "#lib/condition/schema.ts";
 import { gapReasons } from "#lib/loans/cover-gaps.ts";
+import { ruleEntry } from "#lib/loans/rules/book.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
 import {
   audiences,
@@ -46,7 +47,7 @@ test.each([
   ["next steps", "next"],
   ["ways out", "way"],
   ["what is kept back", "reason"],
-  ["facts", "consent|title|permits|free|condition|use|climate|way-in|cover"],
+  ["facts", "consent|title|permits|law|free|condition|use|climate|light|way-in|cover"],
   ["refusals", "loan|decision|agreement|check-in|check|crate|stage|carrier"],
 ])("%s have their sentences", (_what, groups) => {
   const codes = codesOf(groups).filter((code) => !rulesOfCondition.includes(code));
@@ -60,7 +61,8 @@ test("every reason of a gap in cover has its sentence", () => {
 
 const anyVenue = fc
   .record({
-    countryCode: fc.constantFrom("NO", "FR", "DE"),
+    countryCode: fc.constantFrom("NO", "FR", "DE", "GB", "IE", "US"),
+    floorLoadKgPerM2: fc.constantFrom(null, 30, 5_000),
     temperatureHighC: fc.constantFrom(null, 21, 27, 33),
     humidityLow: fc.constantFrom(null, 0.45, 0.33, 0.2),
     illuminanceLx: fc.constantFrom(null, 40, 400),
@@ -136,7 +138,8 @@ test("whatever is found can be said, with nothing left open but what is not know
           provenance: { ...aSpecimenCase().provenance, consents: human ? consents : [], permits },
           latestCheck,
         });
-        for (const { fact, wayOut, parameters } of judgeSuitability(request, [subject])) {
+        for (const { rule, outcome, fact, wayOut, parameters } of judgeSuitability(request, [subject])) {
+          expect(ruleEntry(rule).outcomes, `${rule} ${fact}`).toContain(outcome);
           expect(hasSentence(fact), fact).toBe(true);
           if (wayOut !== "") expect(hasSentence(wayOut), wayOut).toBe(true);
           for (const [, name] of (english[fact] ?? "").matchAll(/\{(\w+)\}/g))

@@ -51,7 +51,9 @@ describe("a consent read back", () => {
       dispositionDueOn: "2035-12-31",
       nonCommercialOnly: true,
     });
-    for (const key of ["evidencePlace", "formVersion", "verifiedBy", "witnessCount"])
+    expect(facts).toHaveProperty("signedOn");
+    expect(facts).toHaveProperty("witnessCount", null);
+    for (const key of ["evidencePlace", "formVersion", "verifiedBy"])
       expect(facts).not.toHaveProperty(key);
   });
 

@@ -8,7 +8,7 @@ import {
   toReplacementCost,
   toSpecimenInput,
 } from "#lib/specimens/record.ts";
-import type { SpecimenInput } from "#lib/specimens/schema.ts";
+import { deathPeriods, madePeriods, type SpecimenInput, speciesAppendices } from "#lib/specimens/schema.ts";
 import { aRecord } from "#tests/support/specimen-records.ts";
 
 const asStored = (input: SpecimenInput) =>
@@ -50,6 +50,21 @@ const cost = fc.option(
   }),
 );
 
+const yesNo = fc.option(fc.boolean());
+const legal = fc.record({
+  containsCells: yesNo,
+  wholeBody: yesNo,
+  originCountry: fc.constantFrom(null, "NO", "GB"),
+  imported: yesNo,
+  heldSince: fc.option(day),
+  deathPeriod: fc.constantFrom(null, ...deathPeriods),
+  deathPapers: yesNo,
+  anatomicalExamination: yesNo,
+  speciesAppendix: fc.constantFrom(null, ...speciesAppendices),
+  madePeriod: fc.constantFrom(null, ...madePeriods),
+  freeFluidMl: fc.option(fc.integer({ min: 0, max: 1_000_000 })),
+});
+
 test("what was typed comes back as it was typed", () => {
   const typed = fc.record({
     size,
@@ -58,6 +73,7 @@ test("what was typed comes back as it was typed", () => {
     preparedOn: fc.option(day),
     acquiredOn: fc.option(day),
     title: fc.string(),
+    legal,
   });
   fc.assert(
     fc.property(typed, (said) => {

@@ -10,7 +10,7 @@ import { getLoan } from "#lib/loans/queries.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { addDays } from "#lib/platform/dates.ts";
-import { inWork, type Made } from "#tests/support/builders.ts";
+import { anAccountOf, type Made } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aCheckOf, aFinding, aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
 import { passHours, startClock, walk } from "#tests/support/loan-walk.ts";
@@ -23,14 +23,6 @@ beforeAll(async () => {
   for (const viewer of [lending.conservator, lending.borrowerRegistrar]) await anAccountOf(viewer);
 });
 afterAll(() => setClock());
-
-/** The account that a viewer signs in with, for what asks the accounts who somebody is. */
-async function anAccountOf({ accountId: id, name, email, roles, institutionId }: Viewer): Promise<void> {
-  await inWork(async ({ transaction }) => {
-    await transaction.authUser.create({ data: { id, name, email, emailVerified: true } });
-    await transaction.account.create({ data: { id, name, email, roles: [...roles], institutionId } });
-  });
-}
 
 const codesOf = async (loanId: string, viewer: Viewer = lending.registrar) =>
   (await listDue(viewer)).filter(({ about }) => about.id === loanId).map(({ code }) => code);

@@ -1,10 +1,14 @@
 /** Drawing up and signing: what is frozen, who signs, what a change does, and what the database refuses. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { drawUpAgreement, signAgreement } from "#lib/loans/commands/agreement.ts";
+import { drawUpAgreement } from "#lib/loans/commands/agreement.ts";
 import { removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
+import { countersignAgreement, signAgreement } from "#lib/loans/commands/sign-agreement.ts";
 import { planStage } from "#lib/loans/commands/stages.ts";
-import { readTerms } from "#lib/loans/frozen-terms.ts";
+import { type CurrentTerms, clausesAgreed, findTerms, readTerms } from "#lib/loans/frozen-terms.ts";
+import { getSignedFile } from "#lib/loans/queries/signed-file.ts";
+import { findTermsNow } from "#lib/loans/queries/terms-now.ts";
 import { getLoan } from "#lib/loans/queries.ts";
+import { giveMandate, revokeMandate } from "#lib/people/commands/mandates.ts";
 import { programViewer } from "#lib/people/viewer.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
@@ -12,7 +16,7 @@ import { addDays } from "#lib/platform/dates.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { inTransaction } from "#lib/platform/transaction.ts";
 import { withdrawConsent } from "#lib/provenance/commands.ts";
-import { aViewer } from "#tests/support/builders.ts";
+import { aMandate, aViewer } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
 import { agree, startClock, walk } from "#tests/support/loan-walk.ts";
@@ -30,7 +34,7 @@ const accepted = async (count = 1) => {
   return { specimens, ...(await walk(lending, specimens, "accepted")) };
 };
 const sign = (viewer: Lending["registrar"], agreementId: string, sha256: string) =>
-  signAgreement(viewer, { agreementId, sha256, signerRole: "Signatory" });
+  signAgreement(viewer, { agreementId, sha256, signerRole: "Signatory", strokes: "", electronic: true });
 const stage = (loanId: string) =>
   planStage(lending.registrar, {
     loanId,
@@ -85,6 +89,92 @@ describe("a version", () => {
     ]);
   });
 
+  test("takes languages and parameters, and keeps them until others are chosen", async () => {
+    const { id: loanId } = await accepted();
+    await drawUpAgreement(lending.registrar, {
+      loanId,
+      languages: ["de", "fr"],
+      parameters: { recallDays: 45 },
+    });
+    await stage(loanId);
+    await drawUpAgreement(lending.registrar, { loanId });
+    const terms = (await getLoan(lending.registrar, loanId)).agreements.map((one) =>
+      findTerms(one.terms ?? ""),
+    );
+    for (const one of terms) {
+      expect(one).toMatchObject({ languages: ["de", "fr"], amends: null });
+      expect(clausesAgreed(one as CurrentTerms, "fr").find(({ id }) => id === "recall")?.text).toContain(
+        "45\u00A0jours",
+      );
+    }
+    await drawUpAgreement(lending.registrar, { loanId, languages: ["en"], parameters: {} });
+    expect(await findTermsNow(lending.registrar, loanId)).toMatchObject({ languages: ["en"] });
+  });
+
+  test.each([
+    [
+      "a parameter that no clause has",
+      { parameters: { recallWeeks: 3 } },
+      "clause.no-parameter",
+      "parameters.recallWeeks",
+    ],
+    [
+      "a fact of the loan",
+      { parameters: { startsOn: "2027-01-01" } },
+      "clause.no-parameter",
+      "parameters.startsOn",
+    ],
+    [
+      "a figure out of range",
+      { parameters: { recallDays: 9_999 } },
+      "clause.out-of-range",
+      "parameters.recallDays",
+    ],
+    [
+      "one language twice",
+      { languages: ["en" as const, "en" as const] },
+      "agreement.one-language-twice",
+      "languages",
+    ],
+  ])("with %s is not drawn up", async (_what, said, message, path) => {
+    const { id: loanId } = await accepted();
+    await expect(drawUpAgreement(lending.registrar, { loanId, ...said })).rejects.toMatchObject({
+      kind: "invalid",
+      issues: [{ path, message }],
+    });
+  });
+
+  test("after a signature is a numbered amendment that says what differs, and what was signed stays", async () => {
+    const { id: loanId } = await accepted();
+    await agree(lending, loanId);
+    const [signed] = (await getLoan(lending.registrar, loanId)).agreements;
+    await drawUpAgreement(lending.registrar, { loanId, parameters: { recallDays: 45 } });
+    const [next, before] = (await getLoan(lending.registrar, loanId)).agreements;
+    expect(before).toEqual(signed);
+    expect(findTerms(next?.terms ?? "")).toMatchObject({
+      amends: {
+        number: 1,
+        version: 1,
+        sha256: signed?.sha256,
+        differences: [{ path: ["parameter", "recallDays"], before: 30, after: 45 }],
+      },
+    });
+    await expect(drawUpAgreement(lending.registrar, { loanId })).rejects.toMatchObject({
+      reason: "agreement.unchanged",
+    });
+  });
+
+  test("is seen before it is frozen by who may draw it up, and by nobody else", async () => {
+    const { id: loanId } = await accepted();
+    expect(await findTermsNow(lending.registrar, loanId)).toMatchObject({
+      loan: { version: 1 },
+      amends: null,
+    });
+    expect(await findTermsNow(lending.curator, loanId)).toBeNull();
+    const { id: early } = await walk(lending, [await aLendableSpecimen(lending)], "requested");
+    expect(await findTermsNow(lending.registrar, early)).toBeNull();
+  });
+
   test("that no longer names what goes out does not let it out", async () => {
     const { id: loanId, specimens } = await accepted(2);
     await agree(lending, loanId);
@@ -135,6 +225,57 @@ describe("a signature", () => {
     await sign(lending.manager, id, sha256);
     const sameAccount = { ...lending.borrowerRegistrar, accountId: lending.manager.accountId };
     await expect(sign(sameAccount, id, sha256)).rejects.toMatchObject({ reason: "agreement.same-signer" });
+  });
+
+  test("needs a mandate that reaches the replacement cost", async () => {
+    const { id: loanId } = await accepted();
+    const { id, sha256 } = await drawUpAgreement(lending.registrar, { loanId });
+    const nobody = aViewer("collection manager");
+    await expect(sign(nobody, id, sha256)).rejects.toMatchObject({ reason: "mandate.none" });
+    await aMandate(nobody, { limit: { minor: 1, currency: "EUR" } });
+    await expect(sign(nobody, id, sha256)).rejects.toMatchObject({ reason: "mandate.cost-above" });
+    await expect(
+      giveMandate(nobody, {
+        accountId: nobody.accountId,
+        acts: ["sign agreements"],
+        limit: null,
+        validFrom: today(),
+        validUntil: null,
+        reference: "My own word",
+      }),
+    ).rejects.toMatchObject({ reason: "mandate.own" });
+    const wider = await aMandate(nobody);
+    await sign(nobody, id, sha256);
+    const row = await database().signature.findFirstOrThrow({ where: { agreementId: id } });
+    expect(row.mandateId).toBe(wider);
+    await revokeMandate(lending.registrar, { mandateId: wider });
+    expect((await database().mandate.findUniqueOrThrow({ where: { id: wider } })).revokedOn).not.toBeNull();
+  });
+
+  test("is drawn, or stands by a file that was signed elsewhere, kept with its hash", async () => {
+    const { id: loanId } = await accepted();
+    const { id, sha256 } = await drawUpAgreement(lending.registrar, { loanId });
+    const shown = { agreementId: id, sha256, signerRole: "Head" };
+    await signAgreement(lending.manager, { ...shown, strokes: "M1 1L9 9", electronic: true });
+    const content = new TextEncoder().encode("%PDF-1.7 signed on paper");
+    const paper = { ...shown, party: "borrower", signerName: "Dean of the faculty", content } as const;
+    await expect(countersignAgreement(lending.manager, paper)).rejects.toMatchObject({ kind: "forbidden" });
+    const { fileId } = await countersignAgreement(lending.registrar, paper);
+    const loan = await getLoan(lending.borrowerRegistrar, loanId);
+    expect(loan.state).toBe("agreed");
+    expect(loan.agreements[0]?.signatures).toMatchObject([
+      { party: "lender", method: "drawn", strokes: "M1 1L9 9", file: null },
+      { party: "borrower", method: "countersigned", signerName: "Dean of the faculty", file: { id: fileId } },
+    ]);
+    const file = await getSignedFile(lending.borrowerRegistrar, loanId, fileId);
+    expect(new Uint8Array(file.content)).toEqual(content);
+    await expect(getSignedFile(lending.stranger, loanId, fileId)).rejects.toMatchObject({
+      kind: "not-found",
+    });
+    const other = await accepted();
+    await expect(getSignedFile(lending.registrar, other.id, fileId)).rejects.toMatchObject({
+      kind: "not-found",
+    });
   });
 
   test("waits while consent has been withdrawn", async () => {

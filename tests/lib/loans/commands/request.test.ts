@@ -1,22 +1,20 @@
-/** From the slip to the decision: who may, what is refused, and what is held. */
+/** From the slip to the request: who may, what is refused, and what is held. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
 import { stateRequest } from "#lib/loans/commands/state-request.ts";
 import { submitRequest, withdrawRequest } from "#lib/loans/commands/submit-request.ts";
 import { getLoan } from "#lib/loans/queries.ts";
-import type { DecisionInput } from "#lib/loans/schema.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays } from "#lib/platform/dates.ts";
 import { recordPermit } from "#lib/provenance/commands.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
-import { aSeries, aVenue, aViewer, type Made } from "#tests/support/builders.ts";
+import { aSeries, aVenue, type Made } from "#tests/support/builders.ts";
 import { allScopes } from "#tests/support/consents.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aLendableSpecimen, aLending, aRequestDraft, type Lending } from "#tests/support/lending.ts";
-import { accept, passHours, startClock, walk } from "#tests/support/loan-walk.ts";
+import { startClock, walk } from "#tests/support/loan-walk.ts";
 
 let lending: Lending;
 beforeAll(async () => {
@@ -32,15 +30,6 @@ const open = (specimens: readonly Made[], said = {}) =>
     request: aRequestDraft(lending, said),
     specimenIds: specimens.map(({ id }) => id),
   });
-const word = (loanId: string, said: Partial<DecisionInput> = {}): DecisionInput => ({
-  loanId,
-  office: "curator",
-  outcome: "accept",
-  conditions: "",
-  grounds: "Fits the course.",
-  reference: "",
-  ...said,
-});
 const bookingsOf = (specimenId: string) =>
   database().booking.findMany({ where: { specimenId, releasedAt: null }, orderBy: { startsOn: "asc" } });
 
@@ -249,134 +238,5 @@ describe("a request", () => {
     expect(free.get(specimen.id)).toEqual([
       { startsOn: addDays(today(), 134), endsOn: addDays(today(), 200) },
     ]);
-  });
-});
-
-describe("a decision", () => {
-  test("accepts, and the days are firm", async () => {
-    const specimen = await aLendableSpecimen(lending);
-    const { id } = await walk(lending, [specimen], "accepted");
-    expect(await getLoan(lending.registrar, id)).toMatchObject({
-      state: "accepted",
-      decisions: [{ office: "curator", counts: true }],
-    });
-    expect(await bookingsOf(specimen.id)).toMatchObject([{ strength: "firm", expiresAt: null }]);
-  });
-
-  test("declines, and the days are free again", async () => {
-    const specimen = await aLendableSpecimen(lending);
-    const { id } = await walk(lending, [specimen], "requested");
-    await decideLoan(lending.curator, word(id, { outcome: "decline", grounds: "Too fragile this year." }));
-    expect(await getLoan(lending.lecturer, id)).toMatchObject({ state: "declined" });
-    expect(await bookingsOf(specimen.id)).toEqual([]);
-  });
-
-  test("is not the registrar's, and not a lecturer's", async () => {
-    const { id } = await walk(lending, [await aLendableSpecimen(lending)], "requested");
-    for (const viewer of [lending.registrar, lending.lecturer, lending.conservator, aViewer("inspector")])
-      await expect(decideLoan(viewer, word(id))).rejects.toMatchObject({ kind: "forbidden" });
-    await expect(decideLoan(lending.curator, word(id, { office: "donor officer" }))).rejects.toMatchObject({
-      reason: "decision.not-your-office",
-    });
-    await expect(decideLoan(lending.donorOfficer, word(id))).rejects.toMatchObject({
-      reason: "decision.not-your-office",
-    });
-  });
-
-  test("is refused while a specimen is barred, with the fact", async () => {
-    const specimen = await aLendableSpecimen(lending, { use: "viewing only" });
-    const { id } = await walk(lending, [specimen], "requested", { teachingUse: "handling" });
-    await expect(accept(lending, id)).rejects.toMatchObject({
-      reason: "decision.barred",
-      parameters: {
-        specimen: specimen.accessionNumber,
-        fact: "use.viewing-only",
-        wayOut: "way.viewing-only",
-        bars: 1,
-      },
-    });
-    expect((await getLoan(lending.curator, id)).decisions).toEqual([]);
-    await removeSpecimen(lending.lecturer, { loanId: id, specimenId: specimen.id });
-    const ended = await getLoan(lending.curator, id);
-    expect(ended.state).toBe("withdrawn");
-    expect(ended.closedAt).not.toBeNull();
-  });
-
-  test("about a human specimen whose donor's wish is not known waits for the donor officer and the oversight body", async () => {
-    const specimen = await aLendableSpecimen(
-      lending,
-      {},
-      { answers: allScopes("granted", { "lending to others": "not asked" }) },
-    );
-    const { id } = await walk(lending, [specimen], "requested");
-    expect(await getLoan(lending.curator, id)).toMatchObject({
-      matrix: { [specimen.id]: { consent: "bar" } },
-      officesNeeded: ["donor officer", "oversight body", "curator"],
-    });
-    await expect(accept(lending, id)).rejects.toMatchObject({
-      reason: "decision.office-missing",
-      parameters: { office: "donor officer" },
-    });
-    await decideLoan(
-      lending.donorOfficer,
-      word(id, { office: "donor officer", grounds: "The form of that year did not ask." }),
-    );
-    await expect(accept(lending, id)).rejects.toMatchObject({ parameters: { office: "oversight body" } });
-    await expect(decideLoan(lending.manager, word(id, { office: "oversight body" }))).rejects.toMatchObject({
-      issues: [{ path: "reference", message: "decision.reference-missing" }],
-    });
-    await decideLoan(lending.manager, word(id, { office: "oversight body", reference: "OB 2026/14" }));
-    expect(await getLoan(lending.curator, id)).toMatchObject({
-      matrix: { [specimen.id]: { consent: "attend" } },
-    });
-    await accept(lending, id);
-    expect(await getLoan(lending.curator, id)).toMatchObject({ state: "accepted" });
-  });
-
-  test("of two offices is not one person's", async () => {
-    const specimen = await aLendableSpecimen(lending, {}, { reviewDueOn: addDays(today(), 100) });
-    const { id } = await walk(lending, [specimen], "requested");
-    const both = aViewer(["donor officer", "curator"]);
-    await decideLoan(both, word(id, { office: "donor officer" }));
-    await expect(decideLoan(both, word(id))).rejects.toMatchObject({ reason: "decision.same-person" });
-    await accept(lending, id);
-  });
-
-  test("on a request that was stated anew asks the offices again", async () => {
-    const specimen = await aLendableSpecimen(lending, {}, { reviewDueOn: addDays(today(), 100) });
-    const { id } = await walk(lending, [specimen], "requested");
-    await decideLoan(lending.donorOfficer, word(id, { office: "donor officer" }));
-    passHours(1);
-    await stateRequest(lending.lecturer, {
-      loanId: id,
-      request: aRequestDraft(lending, { note: "A week later." }),
-    });
-    await expect(accept(lending, id)).rejects.toMatchObject({ reason: "decision.office-missing" });
-  });
-
-  test("waits until what was noted later is submitted", async () => {
-    const { id } = await walk(lending, [await aLendableSpecimen(lending)], "requested");
-    const late = await aLendableSpecimen(lending);
-    await noteSpecimen(lending.lecturer, { loanId: id, specimenIds: [late.id], seriesId: null });
-    await expect(accept(lending, id)).rejects.toMatchObject({
-      reason: "decision.not-submitted",
-      parameters: { specimens: late.accessionNumber },
-    });
-    await submitRequest(lending.lecturer, { loanId: id });
-    await accept(lending, id);
-  });
-
-  test("takes the hold again where it has run out, and refuses where somebody else has the days now", async () => {
-    const specimen = await aLendableSpecimen(lending);
-    const { id } = await walk(lending, [specimen], "requested");
-    passHours(24 * 15);
-    const other = await open([specimen], { startsOn: addDays(today(), 80), endsOn: addDays(today(), 100) });
-    await submitRequest(lending.lecturer, { loanId: other.id });
-    await expect(accept(lending, id)).rejects.toMatchObject({
-      reason: "decision.barred",
-      parameters: { fact: "free.taken-until", freeFrom: addDays(today(), 114) },
-    });
-    await withdrawRequest(lending.lecturer, { loanId: other.id });
-    await accept(lending, id);
   });
 });

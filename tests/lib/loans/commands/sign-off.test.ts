@@ -1,5 +1,7 @@
 /** A poor condition and the conservator's word: before the decision, after it, and at the release. */
+
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { z } from "zod";
 import { planCrates, sealCrate } from "#lib/loans/commands/crates.ts";
 import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
@@ -10,7 +12,7 @@ import { getLoan } from "#lib/loans/queries.ts";
 import type { DecisionInput } from "#lib/loans/schema.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { addDays } from "#lib/platform/dates.ts";
-import { aViewer, type Made } from "#tests/support/builders.ts";
+import { aMandate, aViewer, type Made } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import {
   aCheckOf,
@@ -34,7 +36,7 @@ const poorCheck = (specimenId: string, said = {}) => {
   const { check, ...record } = aCheckOf(specimenId, said);
   return { ...record, check: { ...check, findings: [aFinding({ severity: "moderate" })] } };
 };
-const word = (loanId: string, said: Partial<DecisionInput> = {}): DecisionInput => ({
+const word = (loanId: string, said: Partial<DecisionInput> = {}): z.input<typeof DecisionInput> => ({
   loanId,
   office: "conservator",
   outcome: "accept",
@@ -120,6 +122,7 @@ describe("a request for a specimen in poor condition", () => {
   test("asks nobody but the curator while the condition is good, and one may hold both roles then", async () => {
     const { id } = await walk(lending, [await aLendableSpecimen(lending)], "requested");
     const both = aViewer(["conservator", "curator"]);
+    await aMandate(both);
     await decideLoan(both, word(id));
     await decideLoan(both, word(id, { office: "curator" }));
     expect(await getLoan(lending.curator, id)).toMatchObject({ state: "accepted" });

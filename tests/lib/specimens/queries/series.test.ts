@@ -6,11 +6,12 @@ import { newId } from "#lib/platform/identity.ts";
 import { recordSeries } from "#lib/specimens/commands/record-series.ts";
 import { listSpecimens } from "#lib/specimens/queries/list-specimens.ts";
 import { getSeries, listSeries } from "#lib/specimens/queries/series.ts";
-import { getSpecimen, specimenFactsOf } from "#lib/specimens/queries.ts";
+import { getSpecimen, sheetNumbersOf, specimenFactsOf } from "#lib/specimens/queries.ts";
+import { nothingKnownInLaw } from "#lib/specimens/schema.ts";
 import type { SeriesRecord } from "#lib/specimens/sheet-template.ts";
 import { aCentre, aLoanOf, aViewer, inWork } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
-import { aSeriesRecord, aSheetTemplate } from "#tests/support/specimen-records.ts";
+import { aRecorded, aSeriesRecord, aSheetTemplate } from "#tests/support/specimen-records.ts";
 
 const curator = aViewer("curator");
 const lecturer = aViewer("lecturer", newId());
@@ -134,4 +135,25 @@ test("a sheet knows its series, and a list can leave sheets out or show only the
   expect(only.rows.map(({ numberInSeries }) => numberInSeries)).toEqual([1, 2, 3]);
   expect(only.rows[0]?.seriesCode).not.toBeNull();
   expect((await listSpecimens(curator, { withoutSheets: true, kind: "sheet" })).rows).toEqual([]);
+});
+
+test("the numbers that a series holds are read in their order, for several series at once", async () => {
+  const some = await recorded({ sheetCount: 4, sheets: aSheetTemplate({ missing: [2] }) });
+  const none = await recorded({ sheetCount: 3, sheets: null });
+  const held = await sheetNumbersOf(database(), [some.id, none.id, some.id]);
+  expect(held.get(some.id)).toEqual([1, 3, 4]);
+  expect(held.get(none.id)).toBeUndefined();
+});
+
+test("what the law asks is read by all, and the time of death by those who see facts of the person", async () => {
+  const { id } = await aRecorded({
+    legal: { ...nothingKnownInLaw, containsCells: true, deathPeriod: "1946 to 1969" },
+  });
+  expect((await getSpecimen(curator, id)).legal).toMatchObject({
+    containsCells: true,
+    deathPeriod: "1946 to 1969",
+  });
+  const { legal } = await getSpecimen(aViewer("registrar"), id);
+  expect(legal).toMatchObject({ containsCells: true });
+  expect(legal).not.toHaveProperty("deathPeriod");
 });
