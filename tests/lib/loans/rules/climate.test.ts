@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { displayDays, judgeClimate } from "#lib/loans/rules/climate.ts";
+import { displayDays, judgeClimate, judgeLightLeft } from "#lib/loans/rules/climate.ts";
 import type { VenueFacts } from "#lib/people/schema.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
 
@@ -11,7 +11,7 @@ const about = (findings: ReturnType<typeof judge>, quantity: string) =>
 test("a steady room with little light is clear in every quantity", () => {
   const findings = judge({});
   expect(findings.filter(({ group }) => group === "climate")).toHaveLength(4);
-  expect(findings.filter(({ group }) => group === "light")).toHaveLength(3);
+  expect(findings.filter(({ group }) => group === "light")).toHaveLength(4);
   expect(findings.every(({ outcome }) => outcome === "clear")).toBe(true);
 });
 
@@ -83,4 +83,15 @@ test("an old report, or none, is attend", () => {
   });
   expect(judge({ reportedOn: "2024-11-25" }).every(({ outcome }) => outcome === "clear")).toBe(true);
   expect(judge({ reportedOn: null }).at(-1)).toMatchObject({ outcome: "attend", fact: "climate.no-report" });
+});
+
+test.each([
+  ["nothing taken", 0, "clear", "light.left"],
+  ["a fifth left", 80_000, "clear", "light.left"],
+  ["less than a fifth left", 80_001, "attend", "light.little-left"],
+  ["nothing left", 100_000, "bar", "light.none-left"],
+  ["more taken than allowed", 120_000, "bar", "light.none-left"],
+  ["nobody knows what was taken", null, "attend", "light.spent-not-known"],
+] as const)("of 100 000 lx·h a year, %s", (_what, spent, outcome, fact) => {
+  expect(judgeLightLeft(spent, 100_000)).toMatchObject({ outcome, fact });
 });
