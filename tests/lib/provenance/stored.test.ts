@@ -53,8 +53,7 @@ describe("a consent read back", () => {
     });
     expect(facts).toHaveProperty("signedOn");
     expect(facts).toHaveProperty("witnessCount", null);
-    for (const key of ["evidencePlace", "formVersion", "verifiedBy"])
-      expect(facts).not.toHaveProperty(key);
+    for (const key of ["evidencePlace", "formVersion", "verifiedBy"]) expect(facts).not.toHaveProperty(key);
   });
 
   test("is not read past what does not fit the words", () => {

@@ -61,21 +61,19 @@ export function FacilitySection({ facility, today }: { facility: FacilityOfLoan;
       id="facility"
       title={words.needsTitle}
       margin={
-        <>
-          {report === null ? (
-            <MarginNote outcome="attend" title={words.needsNoReport} />
-          ) : (
-            <MarginNote
-              outcome={report.validUntil > today ? "clear" : "attend"}
-              title={
-                report.validUntil > today
-                  ? words.needsReport(report.version, formatDate(report.reportedOn))
-                  : words.noLonger(report.version)
-              }
-              source={`${words.countsUntil} ${formatDate(report.validUntil)}`}
-            />
-          )}
-        </>
+        report === null ? (
+          <MarginNote outcome="attend" title={words.needsNoReport} />
+        ) : (
+          <MarginNote
+            outcome={report.validUntil > today ? "clear" : "attend"}
+            title={
+              report.validUntil > today
+                ? words.needsReport(report.version, formatDate(report.reportedOn))
+                : words.noLonger(report.version)
+            }
+            source={`${words.countsUntil} ${formatDate(report.validUntil)}`}
+          />
+        )
       }
     >
       {rows.length === 0 ? (
