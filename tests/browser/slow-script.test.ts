@@ -29,7 +29,7 @@ async function openSlowly(page: Page, address: string): Promise<() => Promise<vo
 }
 
 const main = (page: Page) => page.getByRole("main");
-const field = (page: Page, label: string) => main(page).getByLabel(label, { exact: true });
+const field = (page: Page, label: string | RegExp) => main(page).getByLabel(label, { exact: true });
 const save = (page: Page) => main(page).getByRole("button", { name: "Save", exact: true });
 
 /** An institution of this test's own. */
@@ -159,7 +159,7 @@ test("a draft that was kept comes back with what was typed since, each where it 
   await field(page, "Latin title").fill("Membrum superius");
   await field(page, "Origin").selectOption("false");
   await field(page, "Species").fill("Equus caballus");
-  await field(page, "May appear in the catalogue that borrowers see").setChecked(true);
+  await field(page, /^May appear in the catalogue/).setChecked(true);
   await field(page, "Mass is weighed, not estimated").setChecked(true);
   await run();
   await expect(field(page, "Title")).toHaveValue(`${title}, revised`);

@@ -163,7 +163,6 @@ export const facilityWords = {
   lastDay: "Last day",
   insuranceKept: "The insurance is on record.",
   insuranceState: { valid: "valid", "not yet valid": "not yet valid", ended: "ended" },
-  takeForLoan: "Use for this loan",
   takeForLoanOf: (policy: string) => `Use ${policy} for this loan`,
   offered: "Insurance that the borrower holds",
   offeredAbout: "Recorded as a certificate of this loan for the days that both share.",

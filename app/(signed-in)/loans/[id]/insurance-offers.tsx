@@ -27,7 +27,7 @@ export function InsuranceOffers({
           key={insurance.id}
           action={saveCover.bind(null, loan.id)}
           label={words.takeForLoanOf(insurance.policyNumber)}
-          button={words.takeForLoan}
+          button={words.takeForLoanOf(insurance.policyNumber)}
           look="outline"
         >
           <p>
