@@ -2,6 +2,7 @@
  * How the tests run: everything but the browser, in Node. Files that touch the
  * database get a copy of a migrated template each (`tests/support/database.ts`).
  */
+import os from "node:os";
 import path from "node:path";
 import { defineConfig } from "vitest/config";
 
@@ -15,6 +16,8 @@ export default defineConfig({
     exclude: ["tests/browser/**", "node_modules/**"],
     globalSetup: ["tests/support/global-setup.ts"],
     setupFiles: ["tests/support/setup.ts"],
+    // The runner leaves a core to whoever watches; nobody watches here.
+    maxWorkers: os.availableParallelism(),
     testTimeout: 30_000,
     hookTimeout: 60_000,
   },
