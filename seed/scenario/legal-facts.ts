@@ -51,7 +51,14 @@ export function legalFactsOf({ record, donors: keys }: ScenarioSpecimen): LegalF
 }
 
 /** Papers for teaching in Ireland, where what comes in on loan is authorised before. */
-const irish = ["AN 2022.0051", "AN 2020.0015", "AN 2021.0019", "AN 2018.0071", "AN 2017.0044"];
+const irish = [
+  "AN 2022.0051",
+  "AN 2020.0015",
+  "AN 2021.0019",
+  "AN 2018.0071",
+  "AN 2017.0044",
+  "AN 2017.0080",
+];
 
 export function furtherPermitsOf({ record: { accessionNumber } }: ScenarioSpecimen): ScenarioPermit[] {
   return irish.includes(accessionNumber)

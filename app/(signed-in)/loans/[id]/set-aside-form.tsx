@@ -1,6 +1,7 @@
 /** Setting one bar aside: in which office, on what grounds, with what paper. */
 "use client";
 
+import { useId } from "react";
 import { ActionForm, type FormAction } from "#app/_parts/action-form.tsx";
 import { FormActions, SelectField, TextAreaField, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
@@ -19,6 +20,8 @@ export function SetAsideForm({
   rule: string;
   needsEvidence: boolean;
 }) {
+  // Several bars stand on one page, and the decision has fields of the same names.
+  const id = useId();
   return (
     <details className="no-print">
       <summary>{words.open}</summary>
@@ -28,14 +31,21 @@ export function SetAsideForm({
             <p>{words.about}</p>
             <SelectField
               label={words.office}
+              id={`${id}-office`}
               name="office"
               options={offices.map((office) => [office, decisionWords.offices[office]] as const)}
               error={issueOf(state, "office")}
             />
-            <TextAreaField label={words.grounds} name="grounds" error={issueOf(state, "grounds")} />
+            <TextAreaField
+              label={words.grounds}
+              id={`${id}-grounds`}
+              name="grounds"
+              error={issueOf(state, "grounds")}
+            />
             <TextField
               label={words.evidence}
               hint={needsEvidence ? words.evidenceNeeded : undefined}
+              id={`${id}-evidence`}
               name="evidence"
               error={issueOf(state, "evidence")}
             />
