@@ -18,6 +18,9 @@ import { today } from "#lib/platform/clock.ts";
 
 export const metadata: Metadata = { title: words.title };
 
+/** The form keeps its distance from the list above it. */
+const below = { margin: "1.8rem 0 0.4rem" } as const;
+
 function State({ row, day }: { row: MandateRow; day: string }) {
   if (countsOn(row, day)) return <StateMark outcome="clear">{words.counts}</StateMark>;
   const word = row.revokedOn !== null ? words.revoked : row.validFrom > day ? words.toCome : words.over;
@@ -82,8 +85,9 @@ export default async function MandatesPage() {
                 {
                   key: "revoke",
                   label: "",
-                  cell: ({ id, name, revokedOn }: MandateRow) =>
-                    revokedOn === null && (
+                  cell: ({ id, name, revokedOn, validUntil }: MandateRow) =>
+                    revokedOn === null &&
+                    (validUntil === null || day < validUntil) && (
                       <ActForm
                         action={revoke.bind(null, id)}
                         label={words.revoke(name)}
@@ -98,7 +102,9 @@ export default async function MandatesPage() {
       />
       {mayGive && (
         <section className="no-print" aria-labelledby="give">
-          <h2 id="give">{words.give}</h2>
+          <h2 id="give" style={below}>
+            {words.give}
+          </h2>
           <p>{words.giveAbout}</p>
           <MandateForm signatories={signatories} currency={currency} today={day} />
         </section>
