@@ -54,6 +54,21 @@ export const statesBeforeRelease: readonly LoanState[] = [
   "preparing",
 ];
 
+/** Decided, and nothing of it has left: what is agreed, planned and packed may still change. */
+export const statesInPreparation: readonly LoanState[] = ["accepted", "agreed", "preparing"];
+
+/** States that a specimen reaches only once it has left the house. */
+export const lineStatesSinceRelease: readonly LineState[] = [
+  "travelling out",
+  "resting at venue",
+  "at venue",
+  "travelling home",
+  "resting at home",
+  "checked in",
+  "closed",
+  "missing",
+];
+
 /** Whether a line still counts towards the loan. */
 export function isLive(state: LineState): boolean {
   return !endedStates.includes(state);

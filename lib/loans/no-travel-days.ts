@@ -7,10 +7,7 @@
  */
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 
-/** Where this list comes from; said wherever it decides a day. */
-export const holidaysStanding = "from memory";
-
-/** Days from Easter Sunday. */
+/** Days from Easter Sunday; these and the fixed ones are from memory. */
 const easterDays = {
   "Maundy Thursday": -3,
   "Good Friday": -2,

@@ -13,9 +13,14 @@ export function canonicalText(value: unknown): string {
   return text;
 }
 
+/** @returns SHA-256 of a file, as 64 lower-case hexadecimal digits */
+export function bytesSha256(bytes: Uint8Array): string {
+  return createHash("sha256").update(bytes).digest("hex");
+}
+
 /** Bytes stand for themselves by their own hash: JSON cannot say them. */
 function withoutBytes(value: unknown): unknown {
-  if (value instanceof Uint8Array) return { bytesSha256: createHash("sha256").update(value).digest("hex") };
+  if (value instanceof Uint8Array) return { bytesSha256: bytesSha256(value) };
   if (Array.isArray(value)) return value.map(withoutBytes);
   if (typeof value !== "object" || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, withoutBytes(inner)]));

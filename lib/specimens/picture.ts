@@ -4,8 +4,9 @@
  * kept: no place, no time, no device, nothing hidden behind the image. What cannot
  * be read to its end is refused.
  */
-import { createHash } from "node:crypto";
+
 import sharp from "sharp";
+import { bytesSha256 } from "#lib/platform/hash.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 import { mostPictureBytes } from "#lib/specimens/schema.ts";
 
@@ -52,7 +53,7 @@ export async function readPicture(bytes: Uint8Array): Promise<Picture> {
   return {
     mediaType: "image/jpeg",
     content: new Uint8Array(data),
-    sha256: createHash("sha256").update(data).digest("hex"),
+    sha256: bytesSha256(data),
     byteCount: data.byteLength,
     widthPx: info.width,
     heightPx: info.height,

@@ -202,10 +202,8 @@ export const facilityWords = {
     "trained handlers": "Two people trained to handle specimens",
   } satisfies Record<FacilityNeed, string>,
   climateStated: (low: string, high: string) => `${low} to ${high}`,
-  climateNeeded: (low: string, high: string) => `needed: ${low} to ${high}`,
   atMost: (high: string) => `at most ${high}`,
   lightOfYear: "Light of the loan against a year's, lx·h",
   openReport: "Open the facility report",
   reportMonths: "A facility report counts",
-  monthsUnit: "months",
 } as const;

@@ -4,11 +4,13 @@
  * before count no more; from the first signature on, a new version is a numbered
  * amendment. The rules run, and a bar stops it.
  */
+
 import { DrawUpInput } from "#lib/loans/agreement-input.ts";
 import { liveLines, refuseBars, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { saysTheSame } from "#lib/loans/frozen-terms.ts";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { termsNow } from "#lib/loans/queries/terms-now.ts";
 import { judgeSuitability } from "#lib/loans/suitability.ts";
@@ -17,9 +19,6 @@ import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 
-/** A version may be drawn up from the decision until the specimens leave. */
-const beforeRelease = ["accepted", "agreed", "preparing"] as const;
-
 export type DrawnUp = { id: Id; version: number; sha256: string };
 
 export const drawUpAgreement = command(
@@ -27,7 +26,7 @@ export const drawUpAgreement = command(
   DrawUpInput,
   async (work, { loanId, languages, parameters }): Promise<DrawnUp> => {
     const loan = await takeLoan(work, loanId, "drawUpAgreement");
-    requireState(loan, beforeRelease);
+    requireState(loan, statesInPreparation);
     const loanCase = await loanCaseOf(work.transaction, loan.id, work.today);
     const findings = judgeSuitability(loanCase.request, loanCase.subjects);
     refuseBars(liveLines(loan), findings, "agreement.barred");

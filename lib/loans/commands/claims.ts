@@ -3,23 +3,13 @@
  * that was on the loan and left the house; its number follows the loan's. It goes
  * on after the loan is closed, and never holds a specimen back from coming home.
  */
+
 import { ClaimEventInput, type ClaimEventKind, nextClaimEvents, OpenClaimInput } from "#lib/loans/claims.ts";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
-import type { LineState } from "#lib/loans/schema.ts";
+import { lineStatesSinceRelease } from "#lib/loans/loan-state.ts";
 import { command } from "#lib/people/command.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
-
-const sinceRelease: readonly LineState[] = [
-  "travelling out",
-  "resting at venue",
-  "at venue",
-  "travelling home",
-  "resting at home",
-  "checked in",
-  "closed",
-  "missing",
-];
 
 export const openClaim = command(
   "openClaim",
@@ -29,7 +19,7 @@ export const openClaim = command(
     const loan = await takeLoan(work, loanId, "openClaim");
     const line = loan.lines.find((one) => one.specimenId === specimenId);
     if (!line) throw notFound("specimen");
-    if (!sinceRelease.includes(line.state))
+    if (!lineStatesSinceRelease.includes(line.state))
       throw new Refusal("conflict", "claim.never-left", { specimen: line.accessionNumber });
     const earlier = await transaction.claim.findMany({
       where: { loanId },

@@ -3,7 +3,7 @@
  * act, kept as it came, and never changed; one that cannot be read for sure is not
  * filed at all.
  */
-import { createHash } from "node:crypto";
+
 import { readLoggerFile, textOfLoggerFile } from "#lib/environment/logger-file.ts";
 import { FileClimateRecordInput, judgedRecord, type LoanAtVenue } from "#lib/loans/climate-record.ts";
 import { endedStates } from "#lib/loans/transitions.ts";
@@ -11,6 +11,7 @@ import { command } from "#lib/people/command.ts";
 import { authorise } from "#lib/people/permission.ts";
 import type { Transaction } from "#lib/platform/database.ts";
 import { addDays, toDate, toDateText } from "#lib/platform/dates.ts";
+import { bytesSha256 } from "#lib/platform/hash.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { specimenFactsOf } from "#lib/specimens/queries.ts";
@@ -67,7 +68,7 @@ export const fileClimateRecord = command(
     const endsAt = new Date(file.readings.at(-1)?.at ?? work.now);
     // A clock may be some hours wrong; one that is a day ahead stands on another date.
     if (endsAt.getTime() > work.now.getTime() + 86_400_000) throw new Refusal("invalid", "logger.to-come");
-    const sha256 = createHash("sha256").update(content).digest("hex");
+    const sha256 = bytesSha256(content);
     const twice = await transaction.climateRecord.findFirst({ where: { venueId, file: { sha256 } } });
     if (twice) throw new Refusal("conflict", "logger.already-filed", { name: twice.name });
     const judged = judgedRecord(file, await loansAt(transaction, venueId, { from: startsAt, until: endsAt }));

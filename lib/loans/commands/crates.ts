@@ -3,11 +3,13 @@
  * sealing them. A crate is sealed only with everything in it that it is to hold,
  * each with its components; a seal moves its specimens from accepted to packed.
  */
+
 import { linesIn, numbersInWords, requireState } from "#lib/loans/at-hand.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { type CrateQuestion, crateQuestionOf, planCrate } from "#lib/loans/crate-case.ts";
 import { crateGroups } from "#lib/loans/crate-groups.ts";
 import { PlanCratesInput, SealInput } from "#lib/loans/inputs.ts";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { venueFactsOf } from "#lib/people/queries.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
@@ -43,7 +45,7 @@ export const planCrates = command(
   PlanCratesInput,
   async (work, input): Promise<PlannedCrate[]> => {
     const loan = await takeLoan(work, input.loanId, "planCrates");
-    requireState(loan, ["accepted", "agreed", "preparing"]);
+    requireState(loan, statesInPreparation);
     const lines = linesIn(loan, "accepted");
     if (lines.length === 0) throw new Refusal("conflict", "crate.nothing-to-pack");
     await clearPlannedCrates(work, loan.id);
@@ -107,7 +109,7 @@ export const planCrates = command(
 export const sealCrate = command("sealCrate", SealInput, async (work, { crateId, sealNumber, packed }) => {
   const crate = await crateOf(work.transaction, crateId);
   const loan = await takeLoan(work, crate.loanId, "sealCrate");
-  requireState(loan, ["accepted", "agreed", "preparing"]);
+  requireState(loan, statesInPreparation);
   if (crate.contents.length === 0) throw new Refusal("conflict", "crate.nothing-to-pack");
   const inHand = new Map(packed.map((one) => [one.specimenId, one]));
   const missing = crate.contents.filter(({ specimenId }) => !inHand.has(specimenId));

@@ -9,6 +9,7 @@
  * recuses themselves speaks no more in that office. The registrar never decides. A condition that turns out poor after the
  * decision may still be signed off before it leaves.
  */
+
 import {
   type LineOnLoan,
   type LoanAtHand,
@@ -20,6 +21,7 @@ import {
 import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { holdDays } from "#lib/loans/commands/submit-request.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { officesOf } from "#lib/loans/offices.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { atStakeOf } from "#lib/loans/rules/cover.ts";
@@ -72,7 +74,7 @@ function requireOffices(needed: readonly Office[], words: ReadonlyMap<string, Sp
 
 /** The conservator's word on a loan that was accepted: a condition has turned out poor since, and another account decided. */
 async function signOffLater(work: Work, loan: LoanAtHand, input: DecisionInput): Promise<void> {
-  requireState(loan, ["accepted", "agreed", "preparing"]);
+  requireState(loan, statesInPreparation);
   const { row, request, subjects } = await loanCaseOf(work.transaction, loan.id, work.today);
   const findings = judgeSuitability(request, subjects);
   if (!findings.some(({ fact }) => fact === "condition.grade-poor"))

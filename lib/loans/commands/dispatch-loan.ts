@@ -2,11 +2,13 @@
  * Letting a loan go out. Every gate is judged anew at this moment and each must
  * hold; then the specimens pass to the carrier, on the way, in one act.
  */
+
 import { linesIn, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { releaseGates } from "#lib/loans/gates.ts";
 import { LoanOnly } from "#lib/loans/inputs.ts";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
 import { judgeSuitability } from "#lib/loans/suitability.ts";
@@ -19,7 +21,7 @@ import { placeOnTheWay, writeHandovers, writeMoves } from "#lib/whereabouts/comm
 export const dispatchLoan = command("dispatchLoan", LoanOnly, async (work, { loanId }) => {
   const { transaction, today, viewer } = work;
   const loan = await takeLoan(work, loanId, "dispatchLoan");
-  requireState(loan, ["accepted", "agreed", "preparing"]);
+  requireState(loan, statesInPreparation);
   const loanCase = await loanCaseOf(transaction, loan.id, today);
   const findings = judgeSuitability(loanCase.request, loanCase.subjects);
   const gates = releaseGates(await releaseFactsOf(transaction, loanCase, findings, today));

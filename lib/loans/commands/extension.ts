@@ -45,8 +45,6 @@ function refuseReasons(reasons: readonly ExtensionReason[], coverAskedFor: boole
   );
   const [first] = against;
   if (!first) return;
-  if (first.code === "extension.barred")
-    throw new Refusal("conflict", first.code, { ...first.parameters, reasons: against.length });
   throw new Refusal("conflict", first.code, { ...first.parameters, reasons: against.length });
 }
 

@@ -4,11 +4,12 @@
  * borrower. A file that was signed elsewhere is kept with its hash and stands as
  * the signature. The rules run anew, and a bar stops it.
  */
-import { createHash } from "node:crypto";
+
 import { liveLines, refuseBars, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { readTerms, rulingLanguage } from "#lib/loans/frozen-terms.ts";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { atStakeOf } from "#lib/loans/rules/cover.ts";
 import { CountersignInput, SignInput, signedMediaType } from "#lib/loans/signing.ts";
@@ -18,10 +19,9 @@ import { requireMandate } from "#lib/people/commands/mandates.ts";
 import type { AtStake } from "#lib/people/mandates.ts";
 import type { Act } from "#lib/people/permission.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
+import { bytesSha256 } from "#lib/platform/hash.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
-
-const beforeRelease = ["accepted", "agreed", "preparing"] as const;
 
 type Party = "lender" | "borrower";
 type ToSign = {
@@ -47,7 +47,7 @@ async function readyToSign(
   });
   if (!found) throw notFound("agreement");
   const loan = await takeLoan(work, found.loanId, act);
-  requireState(loan, beforeRelease);
+  requireState(loan, statesInPreparation);
   if (found.sha256 !== input.sha256) throw new Refusal("conflict", "agreement.other-terms");
   // nobody signs what can no longer be printed
   const terms = readTerms(found.terms);
@@ -121,7 +121,7 @@ export const countersignAgreement = command(
     await transaction.storedFile.create({
       data: {
         id: fileId,
-        sha256: createHash("sha256").update(content).digest("hex"),
+        sha256: bytesSha256(content),
         mediaType: signedMediaType(content) ?? "application/pdf",
         byteCount: content.byteLength,
         content,

@@ -5,10 +5,12 @@
  * what days are left. A carrier has no account: the link's token is told once and only its hash is kept; it runs out
  * a week after the planned arrival.
  */
+
 import { z } from "zod";
 import { requireState } from "#lib/loans/at-hand.ts";
 import { keepDays } from "#lib/loans/commands/keep-days.ts";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanStates } from "#lib/loans/schema.ts";
 import { command, commands } from "#lib/people/command.ts";
 import { addDays, toDate, toDateText } from "#lib/platform/dates.ts";
@@ -17,15 +19,14 @@ import { Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { StageInput } from "#lib/shipments/schema.ts";
 
-const beforeRelease = ["accepted", "agreed", "preparing"] as const;
-const beforeReturn = [...beforeRelease, "travelling out", "at venue", "travelling home"] as const;
+const beforeReturn = [...statesInPreparation, "travelling out", "at venue", "travelling home"] as const;
 const LINK_DAYS_AFTER_ARRIVAL = 7;
 
 /** Plans a stage, or plans it anew while it has not begun. @returns the stage's id */
 export const planStage = command("planStage", StageInput, async (work, input): Promise<Id> => {
   const { loanId, direction, departsOn, arrivesOn, ...facts } = input;
   const loan = await takeLoan(work, loanId, "planStage");
-  requireState(loan, direction === "out" ? beforeRelease : beforeReturn);
+  requireState(loan, direction === "out" ? statesInPreparation : beforeReturn);
   if (arrivesOn < work.today) throw new Refusal("conflict", "stage.past", { arrivesOn });
   const data = { ...facts, departsOn: toDate(departsOn), arrivesOn: toDate(arrivesOn) };
   const stage = await work.transaction.stage.upsert({

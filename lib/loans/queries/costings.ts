@@ -131,18 +131,6 @@ export async function findMoney(viewer: Viewer, loanId: string): Promise<MoneySh
   };
 }
 
-/** One paper. @throws {Refusal} "not-found" for what is not there, and for who may not see it */
-export async function findCosting(
-  viewer: Viewer,
-  loanId: string,
-  kind: CostingKind,
-  version: number,
-): Promise<CostingSheet | null> {
-  const money = await findMoney(viewer, loanId);
-  const papers = kind === "quotation" ? money?.quotations : money?.statements;
-  return papers?.find((paper) => paper.version === version) ?? null;
-}
-
 /** Keys of the papers and answers of one loan, as the audit knows them. */
 export async function listCostingKeys(viewer: Viewer, loanId: string): Promise<string[]> {
   requireSight(viewer, "audit");

@@ -1,4 +1,5 @@
 /** The versions of the agreement with their hashes and signatures; the newest can be drawn up anew or signed. */
+
 import { EmptyState } from "#app/_parts/data-table.tsx";
 import { type Fact, Facts } from "#app/_parts/facts.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
@@ -19,15 +20,14 @@ import { termsGroups } from "#app/(signed-in)/loans/[id]/terms-choices.ts";
 import { AmendmentOf, OwnTerms } from "#app/(signed-in)/loans/[id]/terms-marks.tsx";
 import { clauseLanguages } from "#lib/loans/clauses/language.ts";
 import { type CurrentTerms, findTerms } from "#lib/loans/frozen-terms.ts";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { findTermsNow } from "#lib/loans/queries/terms-now.ts";
 import type { AgreementSheet, LoanSheet } from "#lib/loans/queries.ts";
-import type { LoanState } from "#lib/loans/schema.ts";
 import { strokeBox } from "#lib/loans/signing.ts";
 import { paperLanguages } from "#lib/papers/languages.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 
-const beforeRelease: readonly LoanState[] = ["accepted", "agreed", "preparing"];
 const parties = ["lender", "borrower"] as const;
 
 function SignatureOf({
@@ -145,7 +145,7 @@ function DrawUp({ loanId, terms, isAgain }: { loanId: string; terms: CurrentTerm
 
 export async function AgreementSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
   const [newest, ...earlier] = loan.agreements;
-  const isOpen = beforeRelease.includes(loan.state);
+  const isOpen = statesInPreparation.includes(loan.state);
   const subject = { institutionId: loan.borrower.id };
   const party = isBorrower(viewer) ? "borrower" : "lender";
   const mayDraw = isOpen && mayDo(viewer, "drawUpAgreement");

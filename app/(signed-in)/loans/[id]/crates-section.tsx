@@ -1,4 +1,5 @@
 /** The crates with their figures and workings, and the two stages of the way with the carrier's link. */
+
 import { EmptyState } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
@@ -13,6 +14,7 @@ import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { giveLink, savePlan, saveStage, seal } from "#app/(signed-in)/loans/[id]/road-actions.ts";
 import { CarrierLinkForm, StageForm } from "#app/(signed-in)/loans/[id]/stage-forms.tsx";
 import { TariffCodes } from "#app/(signed-in)/loans/[id]/tariff-codes.tsx";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
 import type { LoanState } from "#lib/loans/schema.ts";
 import { mayDo } from "#lib/people/permission.ts";
@@ -22,9 +24,8 @@ import type { CrateSheet, StageSheet } from "#lib/shipments/queries.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
 import { explainCratePlan } from "#lib/transport/crate-plan.ts";
 
-const beforeRelease: readonly LoanState[] = ["accepted", "agreed", "preparing"];
 const beforeReturn: readonly LoanState[] = [
-  ...beforeRelease,
+  ...statesInPreparation,
   "travelling out",
   "at venue",
   "travelling home",
@@ -63,7 +64,8 @@ function Stage({ stage, direction }: { stage: StageSheet | undefined; direction:
 function StageBlock({ viewer, loan, direction }: { viewer: Viewer; loan: LoanSheet; direction: Direction }) {
   const stage = loan.stages.find((one) => one.direction === direction);
   const plans =
-    mayDo(viewer, "planStage") && (direction === "out" ? beforeRelease : beforeReturn).includes(loan.state);
+    mayDo(viewer, "planStage") &&
+    (direction === "out" ? statesInPreparation : beforeReturn).includes(loan.state);
   const links = stage && mayDo(viewer, "issueCarrierLink") && !ended.includes(loan.state);
   const { startsOn, endsOn } = loan.request;
   const usual =
@@ -109,7 +111,7 @@ const canBeSealed: readonly CrateSheet["state"][] = ["planned", "packed"];
 
 export function CratesSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
   const { crates } = loan;
-  const isOpen = beforeRelease.includes(loan.state);
+  const isOpen = statesInPreparation.includes(loan.state);
   const packed = crates.some((crate) => crate.events.length > 0);
   const waiting = loan.lines.filter((line) => line.state === "accepted");
   const plans = isOpen && mayDo(viewer, "planCrates") && !packed && waiting.length > 0;

@@ -1,4 +1,5 @@
 /** The words of the offices on the request: which are asked for, what was said, and the form for who may speak. */
+
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { Moment } from "#app/_parts/moment.tsx";
 import { MarginNote, Section } from "#app/_parts/record-page.tsx";
@@ -7,9 +8,9 @@ import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { giveWord } from "#app/(signed-in)/loans/[id]/actions.ts";
 import { DecisionForm } from "#app/(signed-in)/loans/[id]/decision-form.tsx";
+import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { officesOf } from "#lib/loans/offices.ts";
 import type { DecisionRow, LoanSheet } from "#lib/loans/queries.ts";
-import type { LoanState } from "#lib/loans/schema.ts";
 import type { Office } from "#lib/loans/suitability.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
@@ -24,11 +25,9 @@ function VoiceMark({ word }: { word: DecisionRow | undefined }) {
   );
 }
 
-const beforeRelease: readonly LoanState[] = ["accepted", "agreed", "preparing"];
-
 /** After the decision a condition may turn out poor; the conservator still signs it off before it leaves. */
 const mayBeSignedOff = ({ state, findings }: LoanSheet) =>
-  beforeRelease.includes(state) && findings.some((finding) => finding.fact === "condition.grade-poor");
+  statesInPreparation.includes(state) && findings.some((finding) => finding.fact === "condition.grade-poor");
 
 export function DecisionSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
   const { decisions, officesNeeded, state } = loan;

@@ -33,7 +33,7 @@ import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-sect
 import { VenueSection } from "#app/(signed-in)/loans/[id]/venue-section.tsx";
 import { LoanStateMark } from "#app/(signed-in)/loans/loan-table.tsx";
 import { listLetters } from "#lib/desk/queries/letters.ts";
-import { isLive } from "#lib/loans/loan-state.ts";
+import { isLive, lineStatesSinceRelease } from "#lib/loans/loan-state.ts";
 import { listClaims } from "#lib/loans/queries/claims.ts";
 import { findMoney } from "#lib/loans/queries/costings.ts";
 import { facilityOfLoan } from "#lib/loans/queries/facility-needs.ts";
@@ -59,17 +59,6 @@ export async function generateMetadata({ params }: Pick<Props, "params">): Promi
   return { title: `${loan.number} ${loan.request.title || words.noTitle}` };
 }
 
-/** States that a specimen reaches only once it has left the house. */
-const sinceRelease: readonly LineState[] = [
-  "travelling out",
-  "resting at venue",
-  "at venue",
-  "travelling home",
-  "resting at home",
-  "checked in",
-  "closed",
-  "missing",
-];
 const onTheWayHome: readonly LineState[] = [
   "travelling home",
   "resting at home",
@@ -84,7 +73,8 @@ const hasLine = (loan: LoanSheet, states: readonly LineState[]) =>
 /** Which sections the loan has come to. */
 function sectionsOf(loan: LoanSheet) {
   const decided = !["enquiry", "requested"].includes(loan.state) || loan.decisions.length > 0;
-  const accepted = loan.agreements.length > 0 || loan.gates.length > 0 || hasLine(loan, sinceRelease);
+  const accepted =
+    loan.agreements.length > 0 || loan.gates.length > 0 || hasLine(loan, lineStatesSinceRelease);
   return {
     decision: loan.state === "requested" || decided,
     cover: loan.submittedAt !== null,
@@ -92,9 +82,9 @@ function sectionsOf(loan: LoanSheet) {
     crates: accepted || loan.crates.length > 0,
     papers: accepted || loan.stages.length > 0,
     release: loan.gates.length > 0,
-    venue: hasLine(loan, sinceRelease),
+    venue: hasLine(loan, lineStatesSinceRelease),
     home: hasLine(loan, onTheWayHome),
-    custody: hasLine(loan, sinceRelease),
+    custody: hasLine(loan, lineStatesSinceRelease),
     messages: loan.submittedAt !== null,
   };
 }
@@ -231,7 +221,7 @@ export default async function LoanPage({ params, searchParams }: Props) {
       {has.custody && loan.sight.costs && (
         <ClaimsSection
           viewer={viewer}
-          loan={{ ...loan, lines: loan.lines.filter((line) => sinceRelease.includes(line.state)) }}
+          loan={{ ...loan, lines: loan.lines.filter((line) => lineStatesSinceRelease.includes(line.state)) }}
           claims={claims}
           currency={(await centreSettings()).currency}
         />
