@@ -21,6 +21,8 @@ const floors: readonly (readonly string[])[] = [
   ["condition"],
   ["transport"],
   ["shipments"],
+  ["suitability"],
+  ["agreements", "costing"],
   ["loans"],
   ["tours"],
   ["desk", "papers", "exchange"],

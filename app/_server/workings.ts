@@ -4,8 +4,8 @@
  */
 import { z } from "zod";
 import { conditionWorkings } from "#lib/condition/workings.ts";
+import { costingWorkings } from "#lib/costing/workings.ts";
 import { environmentWorkings } from "#lib/environment/workings.ts";
-import { loansWorkings } from "#lib/loans/workings.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 import { specimensWorkings } from "#lib/specimens/workings.ts";
 import { transportWorkings } from "#lib/transport/workings.ts";
@@ -21,7 +21,7 @@ const all: readonly AnyWorking[] = [
   ...(environmentWorkings as unknown as AnyWorking[]),
   ...(conditionWorkings as unknown as AnyWorking[]),
   ...(transportWorkings as unknown as AnyWorking[]),
-  ...(loansWorkings as unknown as AnyWorking[]),
+  ...(costingWorkings as unknown as AnyWorking[]),
 ];
 
 export function listWorkings(): readonly AnyWorking[] {

@@ -4,9 +4,10 @@
  * And the days that a slip begins with, before anybody has stated them: those that
  * were looked for, or else the first on which everything noted is free.
  */
-import { type Buffers, busyRange, type Days } from "#lib/loans/period.ts";
-import { faultOfDays } from "#lib/loans/schema.ts";
+
 import { addDays, DateText, daysBetween } from "#lib/platform/dates.ts";
+import { type Buffers, busyRange, type Days } from "#lib/suitability/period.ts";
+import { faultOfDays } from "#lib/suitability/schema.ts";
 import { nextFreeStart } from "#lib/whereabouts/free-periods.ts";
 
 /** Five years: beyond that nobody knows rooms, consents and cover (common practice, no source). */

@@ -4,11 +4,12 @@
  * and parameters.
  */
 import { isLive } from "#lib/loans/loan-state.ts";
-import type { Finding, LineState, LoanState } from "#lib/loans/schema.ts";
-import { barsOf } from "#lib/loans/suitability.ts";
+import type { LineState, LoanState } from "#lib/loans/schema.ts";
 import { mayMove } from "#lib/loans/transitions.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
+import { barsOf } from "#lib/suitability/suitability.ts";
 
 export type LineOnLoan = { id: string; specimenId: string; accessionNumber: string; state: LineState };
 

@@ -4,9 +4,10 @@
  * what else wants somebody, such as papers of the customs that end with the loan.
  * Codes and parameters only; nothing here grants anything.
  */
-import type { CoverGap } from "#lib/loans/cover-gaps.ts";
-import type { Finding } from "#lib/loans/schema.ts";
+
 import { addDays, type DateText, daysBetween } from "#lib/platform/dates.ts";
+import type { CoverGap } from "#lib/suitability/cover-gaps.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
 /** Asked for later than this before the end it is late; a policy's floor is 14 days, 30 is common practice. */

@@ -4,13 +4,13 @@
  * the way home: a lapsed cover or a withdrawn consent never traps a specimen.
  */
 import { judgeRecency } from "#lib/condition/grade.ts";
-import { type CoverGap, coverGaps, type Stretch } from "#lib/loans/cover-gaps.ts";
-import type { Days } from "#lib/loans/period.ts";
-import type { CoverFacts } from "#lib/loans/rules/case.ts";
-import type { CostSum } from "#lib/loans/rules/cover.ts";
-import type { Finding } from "#lib/loans/schema.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { CrateState } from "#lib/shipments/schema.ts";
+import { type CoverGap, coverGaps, type Stretch } from "#lib/suitability/cover-gaps.ts";
+import type { Days } from "#lib/suitability/period.ts";
+import type { CoverFacts } from "#lib/suitability/rules/case.ts";
+import type { CostSum } from "#lib/suitability/rules/cover.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 export const gateNames = [
   "signed",

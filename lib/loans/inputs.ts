@@ -5,11 +5,11 @@
  */
 import { z } from "zod";
 import { Humidity, TemperatureC } from "#lib/environment/schema.ts";
-import { faultOfDays, LoanInput, opensOutside, purposes } from "#lib/loans/schema.ts";
 import { DateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { TelephoneOrNothing } from "#lib/platform/telephone.ts";
 import { CrateLook, SpecimenCount } from "#lib/shipments/schema.ts";
+import { faultOfDays, LoanInput, opensOutside, purposes } from "#lib/suitability/schema.ts";
 import { CarrierClass, FragilityClass, PeakG } from "#lib/transport/schema.ts";
 
 const text = (most: number) => z.string().trim().max(most);

@@ -7,11 +7,12 @@
  */
 import type { Gate } from "#lib/loans/gates.ts";
 import { type Harm, harmCode } from "#lib/loans/harm.ts";
-import type { Days } from "#lib/loans/period.ts";
-import type { Finding, LineState, LoanState } from "#lib/loans/schema.ts";
-import type { Office } from "#lib/loans/suitability.ts";
+import type { LineState, LoanState } from "#lib/loans/schema.ts";
 import type { Act } from "#lib/people/permission.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
+import type { Days } from "#lib/suitability/period.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
+import type { Office } from "#lib/suitability/suitability.ts";
 import { type Outcome, outcomes } from "#lib/workings/outcome.ts";
 
 export type NextStep = {

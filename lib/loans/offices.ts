@@ -3,8 +3,9 @@
  * none; the oversight body's word is recorded from its paper by the house; the
  * conservator's signs a poor condition off.
  */
-import type { offices } from "#lib/loans/schema.ts";
+
 import type { Role, Viewer } from "#lib/people/viewer.ts";
+import type { offices } from "#lib/suitability/schema.ts";
 
 type Office = (typeof offices)[number];
 

@@ -5,6 +5,7 @@
  * what is not theirs is not there.
  */
 import type { Prisma } from "#.generated/prisma/client.ts";
+import type { SignatureMethod } from "#lib/agreements/signing.ts";
 import { type CheckComparison, compareChecks } from "#lib/condition/comparison.ts";
 import { type CheckSheet, checksOfLoan } from "#lib/condition/queries.ts";
 import { earliestStart, type FaultOfStart, faultOfStart } from "#lib/loans/asked-days.ts";
@@ -14,31 +15,30 @@ import type { RequestDraft } from "#lib/loans/inputs.ts";
 import { checksBesideEarlier } from "#lib/loans/line-checks.ts";
 import { loanState, statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { type NextStep, nextSteps } from "#lib/loans/next-step.ts";
-import { busyRange, type Days } from "#lib/loans/period.ts";
 import { bookedDaysOf, heldUntilOf } from "#lib/loans/queries/booked-days.ts";
 import { harmOf } from "#lib/loans/queries/harm.ts";
 import { type CaseLine, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { type LoanTime, loanTimeOf } from "#lib/loans/queries/loan-time.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
-import type { CostSum } from "#lib/loans/rules/cover.ts";
-import {
-  type DecisionOutcome,
-  type Finding,
-  LoanInput,
-  type LoanState,
-  type RuleGroup,
-} from "#lib/loans/schema.ts";
+import type { DecisionOutcome, LoanState } from "#lib/loans/schema.ts";
 import { type LoanSight, readableFindings, readableGates, sightOfLoan } from "#lib/loans/sight.ts";
-import type { SignatureMethod } from "#lib/loans/signing.ts";
 import { currentDecisions, toRequest } from "#lib/loans/stored-request.ts";
-import { judgeSuitability, type Office, officesNeeded, suitabilityMatrix } from "#lib/loans/suitability.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { now, today } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { type CrateSheet, cratesOf, type StageSheet, stagesOf } from "#lib/shipments/queries.ts";
+import { busyRange, type Days } from "#lib/suitability/period.ts";
+import type { CostSum } from "#lib/suitability/rules/cover.ts";
+import { type Finding, LoanInput, type RuleGroup } from "#lib/suitability/schema.ts";
+import {
+  judgeSuitability,
+  type Office,
+  officesNeeded,
+  suitabilityMatrix,
+} from "#lib/suitability/suitability.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
 type Reader = Database | Transaction;

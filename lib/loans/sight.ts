@@ -5,9 +5,9 @@
  * back says that it is.
  */
 import type { Gate } from "#lib/loans/gates.ts";
-import type { Finding } from "#lib/loans/schema.ts";
 import { maySee, type Subject } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 export type LoanSight = {
   reasons: boolean;

@@ -4,9 +4,9 @@
  */
 import type { Prisma } from "#.generated/prisma/client.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
-import type { CoverFacts, RequestFacts } from "#lib/loans/rules/case.ts";
-import type { offices } from "#lib/loans/schema.ts";
 import { toDate, toDateOrNull, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
+import type { CoverFacts, RequestFacts } from "#lib/suitability/rules/case.ts";
+import type { offices } from "#lib/suitability/schema.ts";
 
 export type StoredLoan = Prisma.LoanGetPayload<object>;
 type StoredCover = Prisma.CoverGetPayload<object>;

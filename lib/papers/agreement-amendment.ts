@@ -2,10 +2,10 @@
  * Annex M: which version an amendment amends, and what differs, in words. A path or a
  * code that has no word is printed as it is, so that a difference is never lost.
  */
-import type { ClauseLanguage } from "#lib/loans/clauses/language.ts";
-import { type ClauseId, clauseLibrary } from "#lib/loans/clauses/library.ts";
-import type { CurrentTerms } from "#lib/loans/frozen-terms.ts";
-import { ParameterValue, type TermsDifference } from "#lib/loans/terms-annexes.ts";
+import type { ClauseLanguage } from "#lib/agreements/clauses/language.ts";
+import { type ClauseId, clauseLibrary } from "#lib/agreements/clauses/library.ts";
+import type { CurrentTerms } from "#lib/agreements/frozen-terms.ts";
+import { ParameterValue, type TermsDifference } from "#lib/agreements/terms-annexes.ts";
 import { clauseLanguageOf, parameterLabel, parameterText } from "#lib/papers/agreement-clauses.ts";
 import { moneyText } from "#lib/papers/agreement-parts.ts";
 import type { Block } from "#lib/papers/blocks.ts";

@@ -3,9 +3,9 @@
  * in the terms, so that it is hashed and signed with them; an annex that does not
  * apply is left out and keeps its letter. Nothing here tells who a donor was.
  */
-import type { ParameterName } from "#lib/loans/clauses/parameters.ts";
-import type { CurrentTerms } from "#lib/loans/frozen-terms.ts";
-import type { AnnexMark, Notices, PaperOnRecord } from "#lib/loans/terms-annexes.ts";
+import type { ParameterName } from "#lib/agreements/clauses/parameters.ts";
+import type { CurrentTerms } from "#lib/agreements/frozen-terms.ts";
+import type { AnnexMark, Notices, PaperOnRecord } from "#lib/agreements/terms-annexes.ts";
 import { amendmentBlocks } from "#lib/papers/agreement-amendment.ts";
 import { clauseLanguageOf, parameterLabel, parameterText } from "#lib/papers/agreement-clauses.ts";
 import { consentBlocks } from "#lib/papers/agreement-consent.ts";

@@ -4,18 +4,18 @@
  * frozen; only the names of parameters are looked up, in the language that rules.
  */
 
-import { type ClauseLanguage, clauseLanguages } from "#lib/loans/clauses/language.ts";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
-import { clauseIds, clauseLibrary } from "#lib/loans/clauses/library.ts";
-import { clauseParameters, type ParameterName } from "#lib/loans/clauses/parameters.ts";
-import { valueWords } from "#lib/loans/clauses/written-clause.ts";
+import { type ClauseLanguage, clauseLanguages } from "#lib/agreements/clauses/language.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
+import { clauseIds, clauseLibrary } from "#lib/agreements/clauses/library.ts";
+import { clauseParameters, type ParameterName } from "#lib/agreements/clauses/parameters.ts";
+import { valueWords } from "#lib/agreements/clauses/written-clause.ts";
 import {
   type AgreementTerms,
   type CurrentTerms,
   clausesAgreed,
   rulingLanguage,
-} from "#lib/loans/frozen-terms.ts";
-import type { ParameterValue } from "#lib/loans/terms-annexes.ts";
+} from "#lib/agreements/frozen-terms.ts";
+import type { ParameterValue } from "#lib/agreements/terms-annexes.ts";
 import type { Block, Cell } from "#lib/papers/blocks.ts";
 import { rangesOf } from "#lib/papers/row-groups.ts";
 import { capital, fill, type PaperWords, say } from "#lib/papers/words.ts";

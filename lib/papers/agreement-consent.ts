@@ -3,7 +3,7 @@
  * the terms, one row for the specimens that share their restrictions. Only human
  * specimens have donors, and nothing here tells who one was.
  */
-import type { AgreementTerms, Restriction } from "#lib/loans/frozen-terms.ts";
+import type { AgreementTerms, Restriction } from "#lib/agreements/frozen-terms.ts";
 import type { Block } from "#lib/papers/blocks.ts";
 import { groupBy, rangesOf } from "#lib/papers/row-groups.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";

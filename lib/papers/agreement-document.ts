@@ -6,7 +6,7 @@
  * the signatures are added. The words of the clauses are those of the terms. Where
  * the terms have two languages, headings are in both.
  */
-import type { AgreementTerms, CurrentTerms, EarlierTerms } from "#lib/loans/frozen-terms.ts";
+import type { AgreementTerms, CurrentTerms, EarlierTerms } from "#lib/agreements/frozen-terms.ts";
 import { annexBlocks } from "#lib/papers/agreement-annexes.ts";
 import { clausesBlocks, plainClauses } from "#lib/papers/agreement-clauses.ts";
 import { consentBlocks } from "#lib/papers/agreement-consent.ts";

@@ -10,7 +10,7 @@ import type {
   ScheduleLimits,
   ScheduleRow,
   TermsConflict,
-} from "#lib/loans/frozen-terms.ts";
+} from "#lib/agreements/frozen-terms.ts";
 import type { Block, Cell, TableColumn } from "#lib/papers/blocks.ts";
 import { groupBy, rangesOf } from "#lib/papers/row-groups.ts";
 import { capital, fill, type PaperWords, say } from "#lib/papers/words.ts";

@@ -4,7 +4,7 @@
  * fault of the program and nothing is painted. The same agreement with the same
  * signatures gives the same bytes.
  */
-import { type AgreementTerms, rulingLanguage } from "#lib/loans/frozen-terms.ts";
+import { type AgreementTerms, rulingLanguage } from "#lib/agreements/frozen-terms.ts";
 import { agreementDocument, type PaperSignature } from "#lib/papers/agreement-document.ts";
 import { measureText } from "#lib/papers/fonts.ts";
 import { paperLanguages, paperWordsIn } from "#lib/papers/languages.ts";

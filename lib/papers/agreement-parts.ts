@@ -4,7 +4,7 @@
  * blocks in the language of the words passed in; a part that has nothing to say is
  * said to be empty, so that nobody has to guess whether it was forgotten.
  */
-import type { AgreementTerms, Party } from "#lib/loans/frozen-terms.ts";
+import type { AgreementTerms, Party } from "#lib/agreements/frozen-terms.ts";
 import type { Block, TableColumn, Text } from "#lib/papers/blocks.ts";
 import { capital, fill, type PaperWords, say } from "#lib/papers/words.ts";
 import type { Money } from "#lib/specimens/schema.ts";

@@ -4,7 +4,7 @@
  * the tables of limits and of consent name them by that number. Nothing here tells
  * who a donor was.
  */
-import type { AgreementTerms, ScheduleRow } from "#lib/loans/frozen-terms.ts";
+import type { AgreementTerms, ScheduleRow } from "#lib/agreements/frozen-terms.ts";
 import type { Block, Cell, Span, TableColumn, Text } from "#lib/papers/blocks.ts";
 import { inBoth } from "#lib/papers/two-languages.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";

@@ -3,8 +3,9 @@
  * language of the paper. Names of clauses and of their parameters are not here: they
  * come with the clauses themselves, in every language that clauses are written in.
  */
+
+import type { AnnexMark } from "#lib/agreements/terms-annexes.ts";
 import type { Occasion } from "#lib/condition/schema.ts";
-import type { AnnexMark } from "#lib/loans/terms-annexes.ts";
 import type { licenceKinds } from "#lib/people/schema.ts";
 import type { permitKinds, titleStatuses } from "#lib/provenance/schema.ts";
 import type { uses } from "#lib/specimens/schema.ts";

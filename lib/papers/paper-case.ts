@@ -2,7 +2,7 @@
  * Everything about one loan that its papers are written from, as plain values: what a query gathers and every paper's content picks from. Pure: it only
  * says which way a stage goes, which crates stand on it and which number each has.
  */
-import type { CostingContent } from "#lib/loans/costing/schema.ts";
+import type { CostingContent } from "#lib/costing/schema.ts";
 import type { PaperCrate, PaperHead, PaperSpecimen, PaperWay, WayEnd } from "#lib/papers/paper-content.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import type { Direction } from "#lib/shipments/schema.ts";

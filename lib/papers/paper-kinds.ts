@@ -5,7 +5,7 @@
  * what may be issued now follows from the case alone.
  */
 import type { z } from "zod";
-import type { CostingKind } from "#lib/loans/costing/schema.ts";
+import type { CostingKind } from "#lib/costing/schema.ts";
 import type { PaperDocument } from "#lib/papers/blocks.ts";
 import {
   ConditionFormContent,

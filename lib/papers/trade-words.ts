@@ -1,5 +1,5 @@
 /** What the papers of money and customs say by themselves; one value of this type for each language. */
-import type { CostingKind, CostUnit, LineCode, roundingRules } from "#lib/loans/costing/schema.ts";
+import type { CostingKind, CostUnit, LineCode, roundingRules } from "#lib/costing/schema.ts";
 
 /** What a quantity is counted in, for one and for several. */
 type Counted = { one: string; other: string };

@@ -5,17 +5,9 @@
  * languages.ts. Codes of the trade are looked up here; what has no entry is printed
  * as it is, so that a word that is added later is never lost.
  */
+
+import type { bandQuantities, LimitSource, Restriction } from "#lib/agreements/frozen-terms.ts";
 import type { Grade } from "#lib/condition/grade.ts";
-import type { bandQuantities, LimitSource, Restriction } from "#lib/loans/frozen-terms.ts";
-import type {
-  audiences,
-  displayStyles,
-  offices,
-  plannedActivities,
-  plannedPictures,
-  purposes,
-  teachingUses,
-} from "#lib/loans/schema.ts";
 import type { AnnexWords } from "#lib/papers/annex-words.ts";
 import type { ClosureWords } from "#lib/papers/closure-words.ts";
 import type { ConditionWords } from "#lib/papers/condition-words.ts";
@@ -34,6 +26,15 @@ import type {
   specimenKinds,
   uses,
 } from "#lib/specimens/schema.ts";
+import type {
+  audiences,
+  displayStyles,
+  offices,
+  plannedActivities,
+  plannedPictures,
+  purposes,
+  teachingUses,
+} from "#lib/suitability/schema.ts";
 import type { HandlingMode } from "#lib/transport/handling.ts";
 import type { CrateKind, CrateOrientation } from "#lib/transport/schema.ts";
 import type { Standing } from "#lib/workings/standing.ts";

@@ -1,7 +1,8 @@
 /** The money of the scenario: the fee scale, what was quoted and answered, what a closed loan came to. */
+
+import { setFeeScale } from "#lib/costing/commands.ts";
+import type { LineDraft } from "#lib/costing/schema.ts";
 import { answerQuotation, drawUpCostStatement, drawUpQuotation } from "#lib/loans/commands/costings.ts";
-import { setFeeScale } from "#lib/loans/commands/set-fee-scale.ts";
-import type { LineDraft } from "#lib/loans/costing/schema.ts";
 import { findMoney, findQuotationDraft } from "#lib/loans/queries/costings.ts";
 import type { LoanTale } from "#seed/loading/load-loans.ts";
 import type { Timeline } from "#seed/loading/timeline.ts";

@@ -1,5 +1,5 @@
 /** The fee scale of the invented centre, as it was first set and as it counts now. Every figure is made up. */
-import { type FeeScale, lineCodes } from "#lib/loans/costing/schema.ts";
+import { type FeeScale, lineCodes } from "#lib/costing/schema.ts";
 import type { Day } from "#seed/scenario/shape.ts";
 
 /** Lines of the scenario that bear no tax, or a lower rate. */

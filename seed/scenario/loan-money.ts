@@ -2,7 +2,7 @@
  * What loans of the scenario were quoted, how the borrowers answered, and what a
  * closed one came to. A quotation begins with the scale; what is named here differs.
  */
-import type { CountedCode, LineCode, quotationAnswers } from "#lib/loans/costing/schema.ts";
+import type { CountedCode, LineCode, quotationAnswers } from "#lib/costing/schema.ts";
 import type { Day } from "#seed/scenario/shape.ts";
 
 export type ScenarioQuotation = {

@@ -2,9 +2,10 @@
  * How a loan of the scenario is written down: what was asked, and how far its
  * story has gone, each step on its day. A step that is left out has not happened.
  */
-import type { DrawUpInput } from "#lib/loans/agreement-input.ts";
+import type { DrawUpInput } from "#lib/agreements/agreement-input.ts";
 import type { checkInVerdicts } from "#lib/loans/inputs.ts";
-import type { DecisionInput, LoanInput } from "#lib/loans/schema.ts";
+import type { DecisionInput } from "#lib/loans/schema.ts";
+import type { LoanInput } from "#lib/suitability/schema.ts";
 import type { AccountKey } from "#seed/scenario/accounts.ts";
 import type { VenueKey } from "#seed/scenario/borrowers.ts";
 import type { Day, Examiner, Mark, Reading } from "#seed/scenario/shape.ts";

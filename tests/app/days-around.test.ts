@@ -2,9 +2,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { loanDaysAround } from "#app/(signed-in)/specimens/days-around.ts";
-import { buffersFor } from "#lib/loans/period.ts";
 import { daysAroundOf } from "#lib/specimens/days-around.ts";
 import { specimenKinds } from "#lib/specimens/schema.ts";
+import { buffersFor } from "#lib/suitability/period.ts";
 
 const massKg = fc.option(fc.constantFrom(0.1, 3, 24.9, 25, 25.1, 80), { nil: null });
 const travels = fc.record({ kind: fc.constantFrom(...specimenKinds), massKg, mountedMassKg: massKg });

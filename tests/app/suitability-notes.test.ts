@@ -1,7 +1,7 @@
 /** Findings gathered for reading: rows of the matrix, notes of what is not clear. */
 import { expect, test } from "vitest";
 import { matrixRows, notesOf } from "#app/(signed-in)/loans/[id]/suitability-notes.ts";
-import { type Finding, type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
+import { type Finding, type RuleGroup, ruleGroups } from "#lib/suitability/schema.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
 const lines = [

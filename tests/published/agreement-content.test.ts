@@ -5,10 +5,10 @@
  * summaries or copies where the whole was not at hand.
  */
 import { describe, expect, test } from "vitest";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
-import { clauseIds, clauseLibrary } from "#lib/loans/clauses/library.ts";
-import { writeClause } from "#lib/loans/clauses/written-clause.ts";
-import type { AnnexMark } from "#lib/loans/terms-annexes.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
+import { clauseIds, clauseLibrary } from "#lib/agreements/clauses/library.ts";
+import { writeClause } from "#lib/agreements/clauses/written-clause.ts";
+import type { AnnexMark } from "#lib/agreements/terms-annexes.ts";
 import { annexBlocks } from "#lib/papers/agreement-annexes.ts";
 import { englishPaper } from "#lib/papers/english.ts";
 import { someTerms } from "#tests/lib/papers/agreement-cases.ts";

@@ -8,11 +8,11 @@
  */
 import { beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { sentence } from "#app/_words/sentences.ts";
-import { busyRange } from "#lib/loans/period.ts";
 import { setClock } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays } from "#lib/platform/dates.ts";
 import type { Refusal } from "#lib/platform/refusal.ts";
+import { busyRange } from "#lib/suitability/period.ts";
 import { bookSpecimen } from "#lib/whereabouts/commands.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 import { aSpecimen, aViewer } from "#tests/support/builders.ts";

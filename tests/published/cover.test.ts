@@ -5,7 +5,7 @@
  *   gap from 2027-07-01; a gap of one hour is found. Derived there; no published work. Exact.
  */
 import { expect, test } from "vitest";
-import { coverGaps } from "#lib/loans/cover-gaps.ts";
+import { coverGaps } from "#lib/suitability/cover-gaps.ts";
 
 const needed = { minor: 1_000, currency: "EUR" };
 const way = [

@@ -7,7 +7,7 @@
  * of the pictures and lets the loan go on, which is told as attend with the pictures struck.
  */
 import { expect, test } from "vitest";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 import { strictestOutcome } from "#lib/workings/outcome.ts";
 import { allScopes } from "#tests/support/consents.ts";
 import { answerOf, caseOf, forMoney, requestOf } from "#tests/support/rule-rows.ts";

@@ -4,9 +4,9 @@
  */
 import { describe, expect, test } from "vitest";
 import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
-import { crateQuestionOf } from "#lib/loans/crate-case.ts";
-import type { LentSpecimen } from "#lib/loans/rules/case.ts";
 import { showsTeeth } from "#lib/specimens/teeth.ts";
+import { crateQuestionOf } from "#lib/suitability/crate-case.ts";
+import type { LentSpecimen } from "#lib/suitability/rules/case.ts";
 import { explainCratePlan } from "#lib/transport/crate-plan.ts";
 import { carrierClasses } from "#lib/transport/schema.ts";
 import { collection } from "#seed/scenario/collection.ts";

@@ -1,10 +1,10 @@
 /** The money of the demo: a scale in two versions, quotations of every standing, a statement, a loan called off. */
 import { beforeAll, expect, test } from "vitest";
-import { readCosting } from "#lib/loans/costing/frozen.ts";
-import { draftOfLine } from "#lib/loans/costing/lines.ts";
-import { loanCosting } from "#lib/loans/costing.ts";
+import { loanCosting } from "#lib/costing/costing.ts";
+import { readCosting } from "#lib/costing/frozen.ts";
+import { draftOfLine } from "#lib/costing/lines.ts";
+import { listFeeScales } from "#lib/costing/queries.ts";
 import { findMoney, type MoneySheet } from "#lib/loans/queries/costings.ts";
-import { listFeeScales } from "#lib/loans/queries/fee-scale.ts";
 import { programViewer } from "#lib/people/viewer.ts";
 import { database } from "#lib/platform/database.ts";
 import { testDatabase } from "#tests/support/database.ts";

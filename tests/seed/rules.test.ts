@@ -7,10 +7,10 @@ import { beforeAll, expect, test } from "vitest";
 import { hasSentence } from "#app/_words/sentences.ts";
 import { listLoans } from "#lib/loans/queries/list-loans.ts";
 import { getLoan } from "#lib/loans/queries.ts";
-import { ruleBook, ruleEntry } from "#lib/loans/rules/book.ts";
-import type { Finding } from "#lib/loans/schema.ts";
 import { findViewer } from "#lib/people/queries.ts";
 import { database } from "#lib/platform/database.ts";
+import { ruleBook, ruleEntry } from "#lib/suitability/rules/book.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 import { accounts } from "#seed/scenario/accounts.ts";
 import { testDatabase } from "#tests/support/database.ts";
 

@@ -6,8 +6,8 @@ import {
   parameterOf,
   type StandardFacts,
   standardOf,
-} from "#lib/loans/clauses/parameters.ts";
-import type { ParameterValue } from "#lib/loans/terms-annexes.ts";
+} from "#lib/agreements/clauses/parameters.ts";
+import type { ParameterValue } from "#lib/agreements/terms-annexes.ts";
 
 const facts: StandardFacts = {
   lenderName: "Centre",

@@ -1,7 +1,8 @@
 /** Facts for tests of the rules of lending: a request and a specimen that nothing is against, until a test says otherwise. */
-import type { LentSpecimen, RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
+
 import type { VenueFacts } from "#lib/people/schema.ts";
 import { nothingKnownInLaw } from "#lib/specimens/schema.ts";
+import type { LentSpecimen, RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
 import { aConsentFact } from "#tests/support/consents.ts";
 
 export const theBorrower = "01920000-0000-7000-8000-0000000000b0";

@@ -1,11 +1,5 @@
 /** A fee scale with figures that are easy to reckon by hand, and lines of a paper. */
-import {
-  type CountedCode,
-  type FeeScale,
-  type LineDraft,
-  lineCodes,
-  unitOf,
-} from "#lib/loans/costing/schema.ts";
+import { type CountedCode, type FeeScale, type LineDraft, lineCodes, unitOf } from "#lib/costing/schema.ts";
 
 const fee = { baseMinor: 25_000, included: 2, furtherMinor: 6_000 };
 

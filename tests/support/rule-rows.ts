@@ -1,10 +1,11 @@
 /** Rows of a rule's table: what is said of specimen and request, and what the rule of that number answers. */
-import { ruleEntry } from "#lib/loans/rules/book.ts";
-import type { LentSpecimen, RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
-import type { Finding } from "#lib/loans/schema.ts";
+
 import type { Licence, VenueFacts } from "#lib/people/schema.ts";
 import type { ConsentFacts, PermitInput, TitleInput } from "#lib/provenance/schema.ts";
 import { type LegalFacts, nothingKnownInLaw } from "#lib/specimens/schema.ts";
+import { ruleEntry } from "#lib/suitability/rules/book.ts";
+import type { LentSpecimen, RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 import { aConsentFact } from "#tests/support/consents.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";

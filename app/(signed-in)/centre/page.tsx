@@ -14,11 +14,11 @@ import { planWords } from "#app/_words/en/loan-time.ts";
 import { feeWords } from "#app/_words/en/money.ts";
 import { countryName } from "#app/_words/readable.ts";
 import { happenedTo } from "#lib/desk/queries/happened.ts";
-import { bufferDays, type TravelSize } from "#lib/loans/period.ts";
 import { planDaysKey } from "#lib/loans/queries/plan-days.ts";
 import { reportMonths } from "#lib/people/facility-report.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import { centreKeys, getCentre } from "#lib/people/queries.ts";
+import { bufferDays, type TravelSize } from "#lib/suitability/period.ts";
 
 export const metadata: Metadata = { title: words.title };
 

@@ -5,7 +5,7 @@ import { DateText } from "#app/_parts/figures.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { rulesWords as words } from "#app/_words/en/rules.ts";
-import { ruleBook, rulebookVersion } from "#lib/loans/rules/book.ts";
+import { ruleBook, rulebookVersion } from "#lib/suitability/rules/book.ts";
 
 export const metadata: Metadata = { title: words.title };
 

@@ -33,7 +33,7 @@ import {
   plannedPictures,
   purposes,
   teachingUses,
-} from "#lib/loans/schema.ts";
+} from "#lib/suitability/schema.ts";
 
 type Stated = Pick<RequestDraft, "purpose" | "audience">;
 

@@ -3,8 +3,9 @@
  * with them: the same that a request adds for packing, travel, rest and checks. A
  * specimen that joins others waits as long as the slowest of them.
  */
-import { type Buffers, bufferDays } from "#lib/loans/period.ts";
+
 import type { DaysAround } from "#lib/specimens/days-around.ts";
+import { type Buffers, bufferDays } from "#lib/suitability/period.ts";
 import { onePersonFilterKg } from "#lib/transport/handling.ts";
 
 /** @param others what is on the slip already, with the days around it */

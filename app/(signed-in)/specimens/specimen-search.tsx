@@ -5,8 +5,8 @@ import { catalogueWords as words } from "#app/_words/en/catalogue.ts";
 import { specimenListWords as listWords } from "#app/_words/en/specimens.ts";
 import { listAnchor, type SearchFields } from "#app/(signed-in)/specimens/search-fields.ts";
 import type { StructureLabel } from "#lib/anatomy/queries.ts";
-import { bufferDays } from "#lib/loans/period.ts";
 import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
+import { bufferDays } from "#lib/suitability/period.ts";
 
 /** Regions or systems by name. */
 const named = (groups: readonly StructureLabel[], kind: StructureLabel["kind"]) =>

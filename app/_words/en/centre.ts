@@ -1,5 +1,5 @@
 /** Words and sentences of the centre's own page, in English. */
-import type { TravelSize } from "#lib/loans/period.ts";
+import type { TravelSize } from "#lib/suitability/period.ts";
 
 export const centreWords = {
   title: "The centre",

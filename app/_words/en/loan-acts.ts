@@ -1,7 +1,8 @@
 /** Words of the forms and acts on a loan's file, in English. */
-import type { LoanState, offices } from "#lib/loans/schema.ts";
+import type { LoanState } from "#lib/loans/schema.ts";
 import type { Act } from "#lib/people/permission.ts";
 import type { Role } from "#lib/people/viewer.ts";
+import type { offices } from "#lib/suitability/schema.ts";
 
 /** The one act that clears a thing: what it is called, and the section where it is done. */
 export const actPlaces: Partial<Record<Act, { label: string; section: string }>> = {

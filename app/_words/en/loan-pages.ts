@@ -1,8 +1,9 @@
 /** Words of the loan's pages, in English: the list, the file and what stands in its sections. */
 import { formFor } from "#app/_words/counted.ts";
 import type { GateName } from "#lib/loans/gates.ts";
-import type { LineState, LoanState, RuleGroup } from "#lib/loans/schema.ts";
+import type { LineState, LoanState } from "#lib/loans/schema.ts";
 import type { CrateState } from "#lib/shipments/schema.ts";
+import type { RuleGroup } from "#lib/suitability/schema.ts";
 
 const states: Record<LoanState, string> = {
   enquiry: "Enquiry slip",

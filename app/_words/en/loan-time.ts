@@ -1,7 +1,8 @@
 /** Words of a loan's days, in English: the plan, cover over the whole way, a longer loan, a recall. */
-import type { GapReason } from "#lib/loans/cover-gaps.ts";
+
 import type { RecallGround } from "#lib/loans/extension.ts";
 import type { PlanScope, PlanStepName } from "#lib/loans/plan-defaults.ts";
+import type { GapReason } from "#lib/suitability/cover-gaps.ts";
 
 export const planStepNames = {
   request: "request submitted",

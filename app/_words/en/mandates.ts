@@ -1,5 +1,5 @@
 /** Words of mandates and of signing, in English. */
-import type { SignatureMethod } from "#lib/loans/signing.ts";
+import type { SignatureMethod } from "#lib/agreements/signing.ts";
 import type { MandateAct } from "#lib/people/mandates.ts";
 
 export const mandateWords = {

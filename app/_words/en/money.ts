@@ -1,8 +1,8 @@
 /** Words of quotations, cost statements and the fee scale, in English. */
 import { counted } from "#app/_words/counted.ts";
-import type { CostUnit, LineCode, quotationAnswers } from "#lib/loans/costing/schema.ts";
-import type { QuotationState } from "#lib/loans/costing/standing.ts";
-import type { purposes } from "#lib/loans/schema.ts";
+import type { CostUnit, LineCode, quotationAnswers } from "#lib/costing/schema.ts";
+import type { QuotationState } from "#lib/costing/standing.ts";
+import type { purposes } from "#lib/suitability/schema.ts";
 
 const lines = {
   "loan fee": "Loan fee",

@@ -1,5 +1,5 @@
 /** Words of the enquiry slip and of the request that it becomes, in English. */
-import type { plannedActivities } from "#lib/loans/schema.ts";
+import type { plannedActivities } from "#lib/suitability/schema.ts";
 
 export const slipWords = {
   title: "Enquiry slip",

@@ -14,7 +14,6 @@ import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { planFactsOfLoan } from "#lib/loans/queries/loan-plan.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
 import type { LineState } from "#lib/loans/schema.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
 import { outStates } from "#lib/loans/time-steps.ts";
 import { maySee } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
@@ -23,6 +22,7 @@ import { database } from "#lib/platform/database.ts";
 import { addDays, type DateText, toDate, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
 import { crateState, notBeforeOf } from "#lib/shipments/crate-state.ts";
 import type { CrateEventKind } from "#lib/shipments/schema.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 
 const mostLoans = 300;
 /** Plans are counted for the loans that leave next; beyond these the day is far. */

@@ -5,19 +5,19 @@
  * amendment. The rules run, and a bar stops it.
  */
 
-import { DrawUpInput } from "#lib/loans/agreement-input.ts";
+import { DrawUpInput } from "#lib/agreements/agreement-input.ts";
+import { saysTheSame } from "#lib/agreements/frozen-terms.ts";
 import { liveLines, refuseBars, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
-import { saysTheSame } from "#lib/loans/frozen-terms.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { termsNow } from "#lib/loans/queries/terms-now.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
 import { command } from "#lib/people/command.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 
 export type DrawnUp = { id: Id; version: number; sha256: string };
 

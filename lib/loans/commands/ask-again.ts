@@ -9,7 +9,6 @@ import { buffersOf, noteLines } from "#lib/loans/commands/note-specimen.ts";
 import { openLoanFor } from "#lib/loans/commands/open-loan.ts";
 import { requireStart } from "#lib/loans/commands/state-request.ts";
 import { AskAgainInput, type RequestDraft } from "#lib/loans/inputs.ts";
-import { type Buffers, bookedRange, type Days } from "#lib/loans/period.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import { toColumns, toRequest } from "#lib/loans/stored-request.ts";
 import { command, type Work } from "#lib/people/command.ts";
@@ -18,6 +17,7 @@ import { isBorrower } from "#lib/people/viewer.ts";
 import { addDays, daysBetween } from "#lib/platform/dates.ts";
 import type { Id } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
+import { type Buffers, bookedRange, type Days } from "#lib/suitability/period.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 
 const neverWent: readonly LineState[] = ["declined", "withdrawn", "missing"];

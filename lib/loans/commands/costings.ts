@@ -5,22 +5,23 @@
  * newest once, in time. After an acceptance, what it came to is stated beside what
  * was quoted. The database refuses what is out of this order as well.
  */
-import { liveLines, requireState } from "#lib/loans/at-hand.ts";
-import { takeLoan } from "#lib/loans/commands/on-loan.ts";
-import { writeLetters } from "#lib/loans/commands/write-letters.ts";
-import { comparedLines } from "#lib/loans/costing/compared.ts";
-import { costsTheSame, readCosting } from "#lib/loans/costing/frozen.ts";
-import { isOfNothing, linesOfQuotation } from "#lib/loans/costing/lines.ts";
+
+import { comparedLines } from "#lib/costing/compared.ts";
+import { totalsOf } from "#lib/costing/costing.ts";
+import { costsTheSame, readCosting } from "#lib/costing/frozen.ts";
+import { isOfNothing, linesOfQuotation } from "#lib/costing/lines.ts";
+import { feeScaleOn } from "#lib/costing/queries.ts";
 import {
   AnswerInput,
   CostingContent,
   type CostingKind,
   CostStatementInput,
   QuotationInput,
-} from "#lib/loans/costing/schema.ts";
-import { totalsOf } from "#lib/loans/costing.ts";
+} from "#lib/costing/schema.ts";
+import { liveLines, requireState } from "#lib/loans/at-hand.ts";
+import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
-import { feeScaleOn } from "#lib/loans/queries/fee-scale.ts";
 import { type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { loanStates } from "#lib/loans/schema.ts";
 import { currentDecisions } from "#lib/loans/stored-request.ts";

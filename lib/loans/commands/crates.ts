@@ -6,8 +6,6 @@
 
 import { linesIn, numbersInWords, requireState } from "#lib/loans/at-hand.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
-import { type CrateQuestion, crateQuestionOf, planCrate } from "#lib/loans/crate-case.ts";
-import { crateGroups } from "#lib/loans/crate-groups.ts";
 import { PlanCratesInput, SealInput } from "#lib/loans/inputs.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { command, type Work } from "#lib/people/command.ts";
@@ -18,6 +16,8 @@ import { writeCrateEvents } from "#lib/shipments/commands.ts";
 import { requireMayHappen } from "#lib/shipments/crate-state.ts";
 import { crateOf } from "#lib/shipments/queries.ts";
 import { specimenFactsOf } from "#lib/specimens/queries.ts";
+import { type CrateQuestion, crateQuestionOf, planCrate } from "#lib/suitability/crate-case.ts";
+import { crateGroups } from "#lib/suitability/crate-groups.ts";
 import type { CratePlan } from "#lib/transport/crate-plan.ts";
 
 /** Takes away what was planned before. What was packed already stays, and is not planned anew. */

@@ -24,15 +24,15 @@ import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { officesOf } from "#lib/loans/offices.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
-import { atStakeOf } from "#lib/loans/rules/cover.ts";
 import { DecisionInput } from "#lib/loans/schema.ts";
 import { currentDecisions } from "#lib/loans/stored-request.ts";
-import { judgeSuitability, type Office, officesNeeded } from "#lib/loans/suitability.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { requireMandate } from "#lib/people/commands/mandates.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
+import { atStakeOf } from "#lib/suitability/rules/cover.ts";
+import { judgeSuitability, type Office, officesNeeded } from "#lib/suitability/suitability.ts";
 import { firmBookings, releaseLineBookings } from "#lib/whereabouts/commands.ts";
 
 function requireOffice(viewer: Viewer, { office, reference }: DecisionInput): void {

@@ -11,11 +11,11 @@ import { LoanOnly } from "#lib/loans/inputs.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
 import { command } from "#lib/people/command.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 import { writeCrateEvents } from "#lib/shipments/commands.ts";
 import { cratesOf, stagesOf } from "#lib/shipments/queries.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 import { placeOnTheWay, writeHandovers, writeMoves } from "#lib/whereabouts/commands.ts";
 
 export const dispatchLoan = command("dispatchLoan", LoanOnly, async (work, { loanId }) => {

@@ -11,12 +11,13 @@ import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { type ExtensionReason, extensionReasons } from "#lib/loans/extension.ts";
 import { extensionFactsOf } from "#lib/loans/queries/extension-facts.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
-import { faultOfDays, type LoanState } from "#lib/loans/schema.ts";
+import type { LoanState } from "#lib/loans/schema.ts";
 import { AnswerExtensionInput, AskExtensionInput } from "#lib/loans/time-inputs.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { type DateText, toDate, toDateText } from "#lib/platform/dates.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
+import { faultOfDays } from "#lib/suitability/schema.ts";
 
 /** Agreed, and not on its way home yet. */
 export const mayBeExtended: readonly LoanState[] = ["agreed", "preparing", "travelling out", "at venue"];

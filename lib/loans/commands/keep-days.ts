@@ -4,11 +4,11 @@
  * not back yet keeps its days going. What somebody else has is left to them.
  */
 import { type LoanAtHand, linesIn } from "#lib/loans/at-hand.ts";
-import { keptDays } from "#lib/loans/period.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import type { Work } from "#lib/people/command.ts";
 import { toDateText } from "#lib/platform/dates.ts";
 import { stagesOf } from "#lib/shipments/queries.ts";
+import { keptDays } from "#lib/suitability/period.ts";
 import { type DaysTaken, setLineDays } from "#lib/whereabouts/commands/set-line-days.ts";
 
 const inTheHouse: readonly LineState[] = ["accepted", "packed"];

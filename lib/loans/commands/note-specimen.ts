@@ -11,13 +11,13 @@ import { type LineOnLoan, type LoanAtHand, liveLines, requireState } from "#lib/
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { LoanSpecimen, NoteInput } from "#lib/loans/inputs.ts";
-import { type Buffers, buffersFor, type Days } from "#lib/loans/period.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { addDays, toDate, toDateText } from "#lib/platform/dates.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { writeCrateEvents } from "#lib/shipments/commands.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
+import { type Buffers, buffersFor, type Days } from "#lib/suitability/period.ts";
 import { releaseLineBookings } from "#lib/whereabouts/commands.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 

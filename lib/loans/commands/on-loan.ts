@@ -5,15 +5,16 @@
  */
 import { type LineOnLoan, type LoanAtHand, requireMoves } from "#lib/loans/at-hand.ts";
 import { loanState } from "#lib/loans/loan-state.ts";
-import { rulebookVersion } from "#lib/loans/rules/book.ts";
-import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
-import type { Finding, LineState } from "#lib/loans/schema.ts";
+import type { LineState } from "#lib/loans/schema.ts";
 import type { Work } from "#lib/people/command.ts";
 import { type Act, authorise } from "#lib/people/permission.ts";
 import { toDateText } from "#lib/platform/dates.ts";
 import { canonicalText } from "#lib/platform/hash.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
+import { rulebookVersion } from "#lib/suitability/rules/book.ts";
+import type { RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 /** Locks a loan and loads what decides. @throws {Refusal} "not-found" for what is not there and for what is not theirs */
 export async function takeLoan(work: Work, loanId: string, act: Act): Promise<LoanAtHand> {

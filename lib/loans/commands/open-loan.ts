@@ -7,12 +7,12 @@ import type { z } from "zod";
 import { buffersOf, guessDays, noteLines } from "#lib/loans/commands/note-specimen.ts";
 import { requireStart, requireVenue } from "#lib/loans/commands/state-request.ts";
 import { OpenLoanInput, type RequestDraft } from "#lib/loans/inputs.ts";
-import type { Days } from "#lib/loans/period.ts";
 import { toColumns } from "#lib/loans/stored-request.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
+import type { Days } from "#lib/suitability/period.ts";
 
 /** The next loan number of the year. */
 async function nextLoanNumber({ transaction, today }: Work): Promise<string> {

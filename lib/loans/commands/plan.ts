@@ -14,11 +14,11 @@ import { planFactsOfLoan } from "#lib/loans/queries/loan-plan.ts";
 import { planDaysKey } from "#lib/loans/queries/plan-days.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
 import { type LoanState, loanStates } from "#lib/loans/schema.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
 import { MarkStepInput, MoveStepInput, PlanDaysInput } from "#lib/loans/time-inputs.ts";
 import { command, refuseDaysToCome } from "#lib/people/command.ts";
 import { toDate, toDateOrNull } from "#lib/platform/dates.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 
 const withPlan: readonly LoanState[] = loanStates.filter(
   (state) => !["closed", "declined", "withdrawn", "checked in", "home, to be checked"].includes(state),

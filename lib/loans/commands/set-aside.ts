@@ -7,12 +7,12 @@ import { z } from "zod";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { officesOf } from "#lib/loans/offices.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
-import { ruleEntry } from "#lib/loans/rules/book.ts";
-import { offices } from "#lib/loans/schema.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
 import { command } from "#lib/people/command.ts";
 import { Id, newId } from "#lib/platform/identity.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
+import { ruleEntry } from "#lib/suitability/rules/book.ts";
+import { offices } from "#lib/suitability/schema.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 
 const text = (most: number) => z.string().trim().max(most);
 

@@ -5,15 +5,13 @@
  * the signature. The rules run anew, and a bar stops it.
  */
 
+import { readTerms, rulingLanguage } from "#lib/agreements/frozen-terms.ts";
+import { CountersignInput, SignInput, signedMediaType } from "#lib/agreements/signing.ts";
 import { liveLines, refuseBars, requireState } from "#lib/loans/at-hand.ts";
 import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
-import { readTerms, rulingLanguage } from "#lib/loans/frozen-terms.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
-import { atStakeOf } from "#lib/loans/rules/cover.ts";
-import { CountersignInput, SignInput, signedMediaType } from "#lib/loans/signing.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { requireMandate } from "#lib/people/commands/mandates.ts";
 import type { AtStake } from "#lib/people/mandates.ts";
@@ -22,6 +20,8 @@ import { isBorrower } from "#lib/people/viewer.ts";
 import { bytesSha256 } from "#lib/platform/hash.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
+import { atStakeOf } from "#lib/suitability/rules/cover.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 
 type Party = "lender" | "borrower";
 type ToSign = {

@@ -1,8 +1,9 @@
 /** The days that are kept for a loan's specimens, as the calendar holds them. For whoever has authorised. */
-import type { Days } from "#lib/loans/period.ts";
+
 import { now } from "#lib/platform/clock.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import { toDateText } from "#lib/platform/dates.ts";
+import type { Days } from "#lib/suitability/period.ts";
 
 /** By specimen; of a whole with its parts, the days on which all of them are kept. Nothing where nothing is kept. */
 export async function bookedDaysOf(

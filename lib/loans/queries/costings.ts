@@ -4,9 +4,10 @@
  * borrower reads the papers of the own institution's loans only.
  */
 
-import { comparedLines } from "#lib/loans/costing/compared.ts";
-import { readCosting } from "#lib/loans/costing/frozen.ts";
-import { type LoanForCosting, linesByScale } from "#lib/loans/costing/lines.ts";
+import { comparedLines } from "#lib/costing/compared.ts";
+import { readCosting } from "#lib/costing/frozen.ts";
+import { type LoanForCosting, linesByScale } from "#lib/costing/lines.ts";
+import { feeScaleOn } from "#lib/costing/queries.ts";
 import type {
   ComparedLine,
   CostingContent,
@@ -14,9 +15,8 @@ import type {
   FeeScale,
   LineDraft,
   quotationAnswers,
-} from "#lib/loans/costing/schema.ts";
-import { type QuotationState, quotationState } from "#lib/loans/costing/standing.ts";
-import { feeScaleOn } from "#lib/loans/queries/fee-scale.ts";
+} from "#lib/costing/schema.ts";
+import { type QuotationState, quotationState } from "#lib/costing/standing.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { mayDo, maySee, requireSight } from "#lib/people/permission.ts";

@@ -1,10 +1,11 @@
 /** The crate that a specimen would travel in, before there is a loan: the plan with the working beside each figure. */
-import { crateQuestionOf, planCrate } from "#lib/loans/crate-case.ts";
+
 import type { Viewer } from "#lib/people/viewer.ts";
 import { database } from "#lib/platform/database.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
 import { specimenFactsOf } from "#lib/specimens/queries.ts";
+import { crateQuestionOf, planCrate } from "#lib/suitability/crate-case.ts";
 import { explainCratePlan } from "#lib/transport/crate-plan.ts";
 import type { CarrierClass } from "#lib/transport/schema.ts";
 

@@ -1,12 +1,13 @@
 /** What decides on a longer loan, as if it were that long already. For whoever has authorised. */
-import { coverGaps, nailToNailStretches } from "#lib/loans/cover-gaps.ts";
+
 import type { ExtensionFacts } from "#lib/loans/extension.ts";
 import type { LoanCase } from "#lib/loans/queries/loan-case.ts";
-import { sumOfCosts } from "#lib/loans/rules/cover.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { stagesOf } from "#lib/shipments/queries.ts";
+import { coverGaps, nailToNailStretches } from "#lib/suitability/cover-gaps.ts";
+import { sumOfCosts } from "#lib/suitability/rules/cover.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 import type { DaysTaken } from "#lib/whereabouts/commands/set-line-days.ts";
 
 /**

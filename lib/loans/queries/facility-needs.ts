@@ -2,8 +2,6 @@
 import type { ClimateComparison } from "#lib/environment/venue-climate.ts";
 import { climateDeviations, type FacilityDeviation, facilityDeviations } from "#lib/loans/facility-needs.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
-import { isPublicShow, type RequestFacts } from "#lib/loans/rules/case.ts";
-import { displayDays } from "#lib/loans/rules/climate.ts";
 import { endedStates } from "#lib/loans/transitions.ts";
 import { answersFromFacts } from "#lib/people/facility-report.ts";
 import { maySee } from "#lib/people/permission.ts";
@@ -13,6 +11,8 @@ import type { Viewer } from "#lib/people/viewer.ts";
 import { database } from "#lib/platform/database.ts";
 import { type DateText, toDateText } from "#lib/platform/dates.ts";
 import { specimenFactsOf } from "#lib/specimens/queries.ts";
+import { isPublicShow, type RequestFacts } from "#lib/suitability/rules/case.ts";
+import { displayDays } from "#lib/suitability/rules/climate.ts";
 
 export type FacilityOfLoan = {
   venueId: string;

@@ -4,17 +4,14 @@
  * that have already authorised: guarded facts are included.
  */
 import type { Prisma } from "#.generated/prisma/client.ts";
+import type { TermsSubject } from "#lib/agreements/terms.ts";
 import { type CheckSheet, latestChecksOf } from "#lib/condition/queries.ts";
 import type { CheckInVerdict } from "#lib/loans/inputs.ts";
 import { isLive } from "#lib/loans/loan-state.ts";
-import { bookedRange, busyRange, type Days } from "#lib/loans/period.ts";
 import { borrowerRecordOf } from "#lib/loans/queries/borrower-record.ts";
-import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
-import type { SetAside } from "#lib/loans/rules/set-aside.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import { type PastLoan, spentLxHours } from "#lib/loans/spent-light.ts";
 import { conservatorWord, oversightWord, toCoverFacts, toRequest } from "#lib/loans/stored-request.ts";
-import type { TermsSubject } from "#lib/loans/terms.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import { centreSettings, venueFactsOf } from "#lib/people/queries.ts";
 import type { CentreSettings, InstitutionInput } from "#lib/people/schema.ts";
@@ -30,6 +27,9 @@ import {
 import { notFound } from "#lib/platform/refusal.ts";
 import { provenanceFactsOf } from "#lib/provenance/queries.ts";
 import { type SpecimenFacts, sheetNumbersOf, specimenFactsOf } from "#lib/specimens/queries.ts";
+import { bookedRange, busyRange, type Days } from "#lib/suitability/period.ts";
+import type { RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
+import type { SetAside } from "#lib/suitability/rules/set-aside.ts";
 import { nextFreeStart } from "#lib/whereabouts/free-periods.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 

@@ -5,13 +5,14 @@ import { planFactsOf } from "#lib/loans/plan-facts.ts";
 import { bookedDaysOf } from "#lib/loans/queries/booked-days.ts";
 import type { LoanCase } from "#lib/loans/queries/loan-case.ts";
 import { planDaysOf } from "#lib/loans/queries/plan-days.ts";
-import type { Finding, LineState } from "#lib/loans/schema.ts";
+import type { LineState } from "#lib/loans/schema.ts";
 import { currentDecisions } from "#lib/loans/stored-request.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import { type DateText, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
 import type { CrateEventKind } from "#lib/shipments/schema.ts";
 import { fragilityClassOf } from "#lib/specimens/classes.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 type Reader = Database | Transaction;
 

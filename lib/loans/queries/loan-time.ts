@@ -5,7 +5,6 @@
  * cover are left to who may see them.
  */
 import { backwardPlan, earliestDelivery, type Plan } from "#lib/loans/backward-plan.ts";
-import { type CoverPart, coverParts, nailToNailStretches } from "#lib/loans/cover-gaps.ts";
 import { type ExtensionReason, extensionReasons, type RecallGround } from "#lib/loans/extension.ts";
 import type { Gate } from "#lib/loans/gates.ts";
 import type { NextStep } from "#lib/loans/next-step.ts";
@@ -13,8 +12,7 @@ import type { PlanScope } from "#lib/loans/plan-defaults.ts";
 import { extensionFactsOf } from "#lib/loans/queries/extension-facts.ts";
 import { type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { planFactsOfLoan } from "#lib/loans/queries/loan-plan.ts";
-import { sumOfCosts } from "#lib/loans/rules/cover.ts";
-import type { Finding, LoanState } from "#lib/loans/schema.ts";
+import type { LoanState } from "#lib/loans/schema.ts";
 import { type LoanSight, readableFinding } from "#lib/loans/sight.ts";
 import { agreedReturnBy, timeSteps } from "#lib/loans/time-steps.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
@@ -23,6 +21,9 @@ import type { Viewer } from "#lib/people/viewer.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import { type DateText, toDateText } from "#lib/platform/dates.ts";
 import { stagesOf } from "#lib/shipments/queries.ts";
+import { type CoverPart, coverParts, nailToNailStretches } from "#lib/suitability/cover-gaps.ts";
+import { sumOfCosts } from "#lib/suitability/rules/cover.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 type Reader = Database | Transaction;
 

@@ -8,14 +8,12 @@
 import { z } from "zod";
 import { type StructureLabel, structureLabels } from "#lib/anatomy/queries.ts";
 import { earliestStart } from "#lib/loans/asked-days.ts";
-import { bufferDays, busyRange, type Days, travelSizeOf } from "#lib/loans/period.ts";
 import {
   daysFreeWith,
   type ProposedSet,
   proposedSet,
   type TravellingCandidate,
 } from "#lib/loans/proposed-set.ts";
-import { faultOfDays } from "#lib/loans/schema.ts";
 import { mostCandidates, mostWanted } from "#lib/loans/wanted.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
@@ -23,6 +21,8 @@ import { database } from "#lib/platform/database.ts";
 import { addDays, DateText, daysBetween } from "#lib/platform/dates.ts";
 import { parseSearch } from "#lib/specimens/filter.ts";
 import { type SpecimenInput, seenGrades, uses } from "#lib/specimens/schema.ts";
+import { bufferDays, busyRange, type Days, travelSizeOf } from "#lib/suitability/period.ts";
+import { faultOfDays } from "#lib/suitability/schema.ts";
 import { nextFreeStart } from "#lib/whereabouts/free-periods.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 

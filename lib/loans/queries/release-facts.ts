@@ -1,15 +1,16 @@
 /** What the gates of release ask, loaded beside a loan's case. For whoever has authorised. */
+
+import { scheduledNumbers } from "#lib/agreements/frozen-terms.ts";
 import { checksOfLoan } from "#lib/condition/queries.ts";
-import { nailToNailStretches } from "#lib/loans/cover-gaps.ts";
-import { scheduledNumbers } from "#lib/loans/frozen-terms.ts";
 import type { ReleaseFacts } from "#lib/loans/gates.ts";
 import { bookedDaysOf } from "#lib/loans/queries/booked-days.ts";
 import type { LoanCase } from "#lib/loans/queries/loan-case.ts";
-import { sumOfCosts } from "#lib/loans/rules/cover.ts";
-import type { Finding } from "#lib/loans/schema.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { cratesOf, stagesOf } from "#lib/shipments/queries.ts";
+import { nailToNailStretches } from "#lib/suitability/cover-gaps.ts";
+import { sumOfCosts } from "#lib/suitability/rules/cover.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 type Reader = Database | Transaction;
 

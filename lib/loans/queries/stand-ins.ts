@@ -3,13 +3,14 @@
  * what it shows, are of the same kind of being, and are free for all its days. What
  * the rules say of them is judged once one is on the request.
  */
-import { busyRange } from "#lib/loans/period.ts";
+
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { database } from "#lib/platform/database.ts";
 import { toDateText } from "#lib/platform/dates.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
+import { busyRange } from "#lib/suitability/period.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 
 /** Compared for their days; the best of them are shown. */

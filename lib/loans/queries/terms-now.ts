@@ -3,14 +3,14 @@
  * the registrar before a version is frozen, and for the command that freezes it.
  */
 
-import { amendmentOf, type Kept, type KeptVersion, keptOf } from "#lib/loans/amendment.ts";
-import { type CurrentTerms, findTerms, type TermsCrate } from "#lib/loans/frozen-terms.ts";
+import { amendmentOf, type Kept, type KeptVersion, keptOf } from "#lib/agreements/amendment.ts";
+import { type CurrentTerms, findTerms, type TermsCrate } from "#lib/agreements/frozen-terms.ts";
+import { agreementTerms, type TermsFacts } from "#lib/agreements/terms.ts";
+import type { TermsAnnexes } from "#lib/agreements/terms-annexes.ts";
 import { isLive, loanState } from "#lib/loans/loan-state.ts";
 import { type CaseSubject, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { currentDecisions } from "#lib/loans/stored-request.ts";
-import { agreementTerms, type TermsFacts } from "#lib/loans/terms.ts";
-import type { TermsAnnexes } from "#lib/loans/terms-annexes.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";

@@ -4,7 +4,7 @@
  * the paper cannot say another sum than the one that is answered in the program.
  */
 import { z } from "zod";
-import { CostingContent, type CostingKind, costingKinds } from "#lib/loans/costing/schema.ts";
+import { CostingContent, type CostingKind, costingKinds } from "#lib/costing/schema.ts";
 import type { PaperCase } from "#lib/papers/paper-case.ts";
 import { PaperHead } from "#lib/papers/paper-content.ts";
 

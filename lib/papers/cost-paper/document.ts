@@ -3,7 +3,7 @@
  * with how it was reckoned, the totals for each tax rate, what holds besides, and, of
  * a statement, what was quoted beside what it came to.
  */
-import type { ComparedLine, CostingContent, CostLine, LinePrice } from "#lib/loans/costing/schema.ts";
+import type { ComparedLine, CostingContent, CostLine, LinePrice } from "#lib/costing/schema.ts";
 import type { Block, PaperDocument, Text } from "#lib/papers/blocks.ts";
 import type { CostPaperContent } from "#lib/papers/cost-paper/content.ts";
 import type { Issued } from "#lib/papers/paper-content.ts";

@@ -4,9 +4,9 @@
  * permits are not read. Which paper names a cost is for the paper to say.
  */
 import { type CheckSheet, checksOfLoan, latestChecksOf } from "#lib/condition/queries.ts";
+import { readCosting } from "#lib/costing/frozen.ts";
+import { costingKinds } from "#lib/costing/schema.ts";
 import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
-import { readCosting } from "#lib/loans/costing/frozen.ts";
-import { costingKinds } from "#lib/loans/costing/schema.ts";
 import { isLive, loanState } from "#lib/loans/loan-state.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import type {

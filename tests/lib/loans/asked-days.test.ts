@@ -7,9 +7,9 @@ import {
   firstDays,
   furthestStartDays,
 } from "#lib/loans/asked-days.ts";
-import { busyRange } from "#lib/loans/period.ts";
-import { faultOfDays, longestLoanDays } from "#lib/loans/schema.ts";
 import { addDays, daysBetween, rangesOverlap } from "#lib/platform/dates.ts";
+import { busyRange } from "#lib/suitability/period.ts";
+import { faultOfDays, longestLoanDays } from "#lib/suitability/schema.ts";
 
 const today = "2026-11-25";
 const small = { daysBefore: 14, daysAfter: 14 };

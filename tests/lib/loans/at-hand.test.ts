@@ -7,8 +7,8 @@ import {
   requireMoves,
   requireState,
 } from "#lib/loans/at-hand.ts";
-import { finding } from "#lib/loans/rules/case.ts";
 import type { LineState } from "#lib/loans/schema.ts";
+import { finding } from "#lib/suitability/rules/case.ts";
 
 const line = (accessionNumber: string, state: LineState) => ({
   id: accessionNumber,

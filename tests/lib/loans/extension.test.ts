@@ -5,7 +5,7 @@ import {
   extensionReasons,
   mayBeGranted,
 } from "#lib/loans/extension.ts";
-import type { Finding } from "#lib/loans/schema.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 const facts = (said: Partial<ExtensionFacts> = {}): ExtensionFacts => ({
   today: "2027-03-01",

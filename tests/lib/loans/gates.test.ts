@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { allHold, gateNames, type ReleaseFacts, releaseGates } from "#lib/loans/gates.ts";
-import { finding } from "#lib/loans/rules/case.ts";
+import { finding } from "#lib/suitability/rules/case.ts";
 
 const one = "01920000-0000-7000-8000-000000000101";
 const two = "01920000-0000-7000-8000-000000000102";

@@ -1,7 +1,7 @@
 /** What stays named between a loan and its next step until it is settled: cover, what was seen on the way, days that are not kept. */
 import { describe, expect, test } from "vitest";
 import { nextSteps, type StepFacts } from "#lib/loans/next-step.ts";
-import { finding } from "#lib/loans/rules/case.ts";
+import { finding } from "#lib/suitability/rules/case.ts";
 import { codes, facts, id, line, other, second } from "#tests/lib/loans/step-facts.ts";
 
 describe("cover", () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { nextSteps, type StepFacts } from "#lib/loans/next-step.ts";
-import { finding } from "#lib/loans/rules/case.ts";
 import { loanStates } from "#lib/loans/schema.ts";
 import { acts } from "#lib/people/permission.ts";
+import { finding } from "#lib/suitability/rules/case.ts";
 import { outcomes } from "#lib/workings/outcome.ts";
 import { codes, facts, id, line, other, second } from "#tests/lib/loans/step-facts.ts";
 

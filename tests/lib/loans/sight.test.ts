@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { finding } from "#lib/loans/rules/case.ts";
 import { readableFindings, readableGates, sightOfLoan } from "#lib/loans/sight.ts";
 import { houseRoles } from "#lib/people/viewer.ts";
+import { finding } from "#lib/suitability/rules/case.ts";
 import { aViewer } from "#tests/support/builders.ts";
 
 const theirs = { institutionId: "01920000-0000-7000-8000-0000000000b0" };

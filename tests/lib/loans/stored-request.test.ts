@@ -2,6 +2,14 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { RequestDraft } from "#lib/loans/inputs.ts";
 import {
+  conservatorWord,
+  currentDecisions,
+  oversightWord,
+  toColumns,
+  toCoverFacts,
+  toRequest,
+} from "#lib/loans/stored-request.ts";
+import {
   audiences,
   displayStyles,
   faultOfDays,
@@ -10,15 +18,7 @@ import {
   plannedPictures,
   purposes,
   teachingUses,
-} from "#lib/loans/schema.ts";
-import {
-  conservatorWord,
-  currentDecisions,
-  oversightWord,
-  toColumns,
-  toCoverFacts,
-  toRequest,
-} from "#lib/loans/stored-request.ts";
+} from "#lib/suitability/schema.ts";
 import { anyDay } from "#tests/support/consents.ts";
 
 const anyText = (most: number) => fc.string({ maxLength: most }).map((text) => text.trim());

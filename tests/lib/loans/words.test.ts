@@ -6,9 +6,10 @@ import { expect, test } from "vitest";
 import { english } from "#app/_words/en.ts";
 import { hasSentence } from "#app/_words/sentences.ts";
 import { severities } from "#lib/condition/schema.ts";
-import { gapReasons } from "#lib/loans/cover-gaps.ts";
-import { ruleEntry } from "#lib/loans/rules/book.ts";
-import type { RequestFacts, SpecimenCase } from "#lib/loans/rules/case.ts";
+import type { PermitInput } from "#lib/provenance/schema.ts";
+import { gapReasons } from "#lib/suitability/cover-gaps.ts";
+import { ruleEntry } from "#lib/suitability/rules/book.ts";
+import type { RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
 import {
   audiences,
   displayStyles,
@@ -16,9 +17,8 @@ import {
   plannedPictures,
   purposes,
   teachingUses,
-} from "#lib/loans/schema.ts";
-import { judgeSuitability } from "#lib/loans/suitability.ts";
-import type { PermitInput } from "#lib/provenance/schema.ts";
+} from "#lib/suitability/schema.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 import { anyConsent } from "#tests/support/consents.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
 

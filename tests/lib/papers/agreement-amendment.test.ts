@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
 import { amendmentBlocks, differenceCells, differenceValue } from "#lib/papers/agreement-amendment.ts";
 import { englishPaper as words } from "#lib/papers/english.ts";
 import { someTerms } from "#tests/lib/papers/agreement-cases.ts";

@@ -1,6 +1,6 @@
 /** Agreements for tests of papers: real terms of any number of specimens, drawn up as the office draws them up. */
-import type { AgreementTerms, CurrentTerms, TermsCrate } from "#lib/loans/frozen-terms.ts";
-import { agreementTerms, type TermsFacts, type TermsSubject } from "#lib/loans/terms.ts";
+import type { AgreementTerms, CurrentTerms, TermsCrate } from "#lib/agreements/frozen-terms.ts";
+import { agreementTerms, type TermsFacts, type TermsSubject } from "#lib/agreements/terms.ts";
 import type { PaperSignature } from "#lib/papers/agreement-document.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { aConsentFact, allScopes } from "#tests/support/consents.ts";

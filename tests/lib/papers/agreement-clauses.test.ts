@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
-import { clausesAgreed } from "#lib/loans/frozen-terms.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
+import { clausesAgreed } from "#lib/agreements/frozen-terms.ts";
 import {
   clauseLanguageOf,
   clausesBlocks,

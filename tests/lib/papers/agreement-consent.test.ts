@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Restriction } from "#lib/loans/frozen-terms.ts";
+import type { Restriction } from "#lib/agreements/frozen-terms.ts";
 import { consentBlocks, restrictionText } from "#lib/papers/agreement-consent.ts";
 import { englishPaper as words } from "#lib/papers/english.ts";
 import { someTerms } from "#tests/lib/papers/agreement-cases.ts";

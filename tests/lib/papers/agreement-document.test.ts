@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type AgreementTerms, clausesAgreed } from "#lib/loans/frozen-terms.ts";
+import { type AgreementTerms, clausesAgreed } from "#lib/agreements/frozen-terms.ts";
 import { agreementDocument, partMark } from "#lib/papers/agreement-document.ts";
 import type { Block } from "#lib/papers/blocks.ts";
 import { englishPaper as words } from "#lib/papers/english.ts";

@@ -1,6 +1,6 @@
 import { extractText, getDocumentProxy } from "unpdf";
 import { beforeAll, describe, expect, test } from "vitest";
-import { clausesAgreed, type Restriction } from "#lib/loans/frozen-terms.ts";
+import { clausesAgreed, type Restriction } from "#lib/agreements/frozen-terms.ts";
 import { restrictionText } from "#lib/papers/agreement-consent.ts";
 import { type AgreementPaper, paintAgreement } from "#lib/papers/agreement-paper.ts";
 import { englishPaper } from "#lib/papers/english.ts";

@@ -1,17 +1,17 @@
 /** Every parameter of every clause, changed and found again: in the text of each language and in a PDF. */
 import { extractText, getDocumentProxy } from "unpdf";
 import { beforeAll, describe, expect, test } from "vitest";
-import { clauseLanguages } from "#lib/loans/clauses/language.ts";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
-import { type ClauseId, clauseIds, clauseRule } from "#lib/loans/clauses/library.ts";
+import { clauseLanguages } from "#lib/agreements/clauses/language.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
+import { type ClauseId, clauseIds, clauseRule } from "#lib/agreements/clauses/library.ts";
 import {
   isSetParameter,
   type ParameterName,
   parameterNames,
   parameterOf,
-} from "#lib/loans/clauses/parameters.ts";
-import { valueWords, writeClause } from "#lib/loans/clauses/written-clause.ts";
-import { clausesAgreed } from "#lib/loans/frozen-terms.ts";
+} from "#lib/agreements/clauses/parameters.ts";
+import { valueWords, writeClause } from "#lib/agreements/clauses/written-clause.ts";
+import { clausesAgreed } from "#lib/agreements/frozen-terms.ts";
 import type { Block } from "#lib/papers/blocks.ts";
 import { measureText } from "#lib/papers/fonts.ts";
 import { layOut } from "#lib/papers/layout.ts";

@@ -1,7 +1,7 @@
 /** A quotation and the cost statement beside it, with figures that are easy to reckon by hand. */
-import { comparedLines } from "#lib/loans/costing/compared.ts";
-import type { CostingContent } from "#lib/loans/costing/schema.ts";
-import { totalsOf } from "#lib/loans/costing.ts";
+import { comparedLines } from "#lib/costing/compared.ts";
+import { totalsOf } from "#lib/costing/costing.ts";
+import type { CostingContent } from "#lib/costing/schema.ts";
 import type { CaseCosting } from "#lib/papers/paper-case.ts";
 import { aCountedLine, aFeeScale, aStatedLine } from "#tests/support/money.ts";
 

@@ -1,8 +1,8 @@
 /** Each paper in each language: its own title, nothing headed in English, and no word clipped. */
 import { extractText, getDocumentProxy } from "unpdf";
 import { describe, expect, test } from "vitest";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
-import type { CurrentTerms } from "#lib/loans/frozen-terms.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
+import type { CurrentTerms } from "#lib/agreements/frozen-terms.ts";
 import { agreementDocument } from "#lib/papers/agreement-document.ts";
 import { paintAgreement } from "#lib/papers/agreement-paper.ts";
 import { measureText } from "#lib/papers/fonts.ts";

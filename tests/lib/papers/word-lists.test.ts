@@ -3,22 +3,13 @@
  * and a word of its own: what is the same as in English is named here, one by one.
  */
 import { describe, expect, test } from "vitest";
+import { bandQuantities } from "#lib/agreements/frozen-terms.ts";
+import { annexMarks } from "#lib/agreements/terms-annexes.ts";
 import { grades } from "#lib/condition/grade.ts";
 import { activities, occasions, severities } from "#lib/condition/schema.ts";
 import { findingTerms } from "#lib/condition/terms.ts";
-import { costingKinds, costUnits, lineCodes, roundingRules } from "#lib/loans/costing/schema.ts";
-import { bandQuantities } from "#lib/loans/frozen-terms.ts";
+import { costingKinds, costUnits, lineCodes, roundingRules } from "#lib/costing/schema.ts";
 import { checkInVerdicts } from "#lib/loans/inputs.ts";
-import {
-  audiences,
-  displayStyles,
-  offices,
-  plannedActivities,
-  plannedPictures,
-  purposes,
-  teachingUses,
-} from "#lib/loans/schema.ts";
-import { annexMarks } from "#lib/loans/terms-annexes.ts";
 import { formAnswers } from "#lib/papers/condition-words.ts";
 import { customsKinds } from "#lib/papers/customs-paper/content.ts";
 import { paperLanguages, paperWordsIn } from "#lib/papers/languages.ts";
@@ -37,6 +28,15 @@ import {
   specimenKinds,
   uses,
 } from "#lib/specimens/schema.ts";
+import {
+  audiences,
+  displayStyles,
+  offices,
+  plannedActivities,
+  plannedPictures,
+  purposes,
+  teachingUses,
+} from "#lib/suitability/schema.ts";
 import { handlingModes } from "#lib/transport/handling.ts";
 import { crateKinds, crateOrientations } from "#lib/transport/schema.ts";
 

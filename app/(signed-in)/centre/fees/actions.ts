@@ -9,9 +9,9 @@ import { runAction } from "#app/_server/action.ts";
 import { moneyWords, feeWords as words } from "#app/_words/en/money.ts";
 import { rateNames } from "#app/(signed-in)/centre/fees/scale-tables.tsx";
 import { amountIn, decimalIn } from "#app/(signed-in)/loans/[id]/money/sent-lines.ts";
-import { setFeeScale } from "#lib/loans/commands/set-fee-scale.ts";
-import { type FeeScale, lineCodes, type premiumBases } from "#lib/loans/costing/schema.ts";
-import { purposes } from "#lib/loans/schema.ts";
+import { setFeeScale } from "#lib/costing/commands.ts";
+import { type FeeScale, lineCodes, type premiumBases } from "#lib/costing/schema.ts";
+import { purposes } from "#lib/suitability/schema.ts";
 
 /** A group of fields of one kind, read by their keys. */
 function group<Key extends string, Value>(keys: readonly Key[], read: (key: Key) => Value) {

@@ -10,7 +10,7 @@ import { requireViewer } from "#app/_server/viewer.ts";
 import { feeWords as words } from "#app/_words/en/money.ts";
 import { formatDate, formatMoment } from "#app/_words/format.ts";
 import { ScaleTables, scaleSections } from "#app/(signed-in)/centre/fees/scale-tables.tsx";
-import { type FeeScaleVersion, listFeeScales } from "#lib/loans/queries/fee-scale.ts";
+import { type FeeScaleVersion, listFeeScales } from "#lib/costing/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import { today } from "#lib/platform/clock.ts";
 

@@ -4,8 +4,8 @@ import { Facts } from "#app/_parts/facts.tsx";
 import { Section } from "#app/_parts/record-page.tsx";
 import { moneyWords, feeWords as words } from "#app/_words/en/money.ts";
 import { formatMoney } from "#app/_words/format.ts";
-import { type FeeScale, lineCodes } from "#lib/loans/costing/schema.ts";
-import { purposes } from "#lib/loans/schema.ts";
+import { type FeeScale, lineCodes } from "#lib/costing/schema.ts";
+import { purposes } from "#lib/suitability/schema.ts";
 
 export const rateNames = Object.keys(words.rateNames) as (keyof FeeScale["rates"])[];
 

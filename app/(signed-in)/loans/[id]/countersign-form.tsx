@@ -7,7 +7,7 @@ import { FieldGrid, FormActions, TextField } from "#app/_parts/fields.tsx";
 import { issueOf } from "#app/_parts/form-state.ts";
 import { agreementWords } from "#app/_words/en/loan-acts.ts";
 import { signingWords as words } from "#app/_words/en/mandates.ts";
-import type { signingParties } from "#lib/loans/signing.ts";
+import type { signingParties } from "#lib/agreements/signing.ts";
 
 export function CountersignForm({
   action,

@@ -10,9 +10,9 @@ import { coverLineWords as words } from "#app/_words/en/loan-time.ts";
 import { formatMoment, formatMoney } from "#app/_words/format.ts";
 import { numbersInWords } from "#app/_words/number-range.ts";
 import styles from "#app/(signed-in)/loans/[id]/plan.module.css";
-import type { CoverPart } from "#lib/loans/cover-gaps.ts";
 import { isLive } from "#lib/loans/loan-state.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
+import type { CoverPart } from "#lib/suitability/cover-gaps.ts";
 
 const hoursOf = ({ from, to }: Pick<CoverPart, "from" | "to">) =>
   (Date.parse(to) - Date.parse(from)) / 3_600_000;

@@ -8,7 +8,7 @@ import { CheckField, FormActions, SelectField, TextAreaField, TextField } from "
 import { issueOf } from "#app/_parts/form-state.ts";
 import { decisionWords as words } from "#app/_words/en/loan-acts.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
-import type { Office } from "#lib/loans/suitability.ts";
+import type { Office } from "#lib/suitability/suitability.ts";
 
 /** @param maySayNo whether a no is still possible: a loan that was accepted can only be signed off */
 export function DecisionForm({

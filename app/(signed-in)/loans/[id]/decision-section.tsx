@@ -11,9 +11,9 @@ import { DecisionForm } from "#app/(signed-in)/loans/[id]/decision-form.tsx";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { officesOf } from "#lib/loans/offices.ts";
 import type { DecisionRow, LoanSheet } from "#lib/loans/queries.ts";
-import type { Office } from "#lib/loans/suitability.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
+import type { Office } from "#lib/suitability/suitability.ts";
 
 function VoiceMark({ word }: { word: DecisionRow | undefined }) {
   if (!word) return <StateMark outcome="neutral">{words.waiting}</StateMark>;

@@ -8,7 +8,7 @@
 import { type PointerEvent, useState, useSyncExternalStore } from "react";
 import { signingWords as words } from "#app/_words/en/mandates.ts";
 import styles from "#app/(signed-in)/loans/[id]/drawn-name.module.css";
-import { strokeBox } from "#lib/loans/signing.ts";
+import { strokeBox } from "#lib/agreements/signing.ts";
 
 /** Where the pointer is, in whole numbers of the box. */
 function placeOf(event: PointerEvent<SVGSVGElement>): string {

@@ -9,10 +9,11 @@ import type { GateName } from "#lib/loans/gates.ts";
 import type { NextStep } from "#lib/loans/next-step.ts";
 import { officesOf, speaksFor } from "#lib/loans/offices.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
-import { type LoanState, offices } from "#lib/loans/schema.ts";
-import type { Office } from "#lib/loans/suitability.ts";
+import type { LoanState } from "#lib/loans/schema.ts";
 import { acts, mayDo } from "#lib/people/permission.ts";
 import { borrowerRoles, isBorrower, type Role, type Viewer } from "#lib/people/viewer.ts";
+import { offices } from "#lib/suitability/schema.ts";
+import type { Office } from "#lib/suitability/suitability.ts";
 
 /** Steps of one kind are told one by one up to here, then how many there are more. */
 const mostOfOneKind = 4;

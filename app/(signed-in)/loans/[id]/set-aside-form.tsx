@@ -7,7 +7,7 @@ import { FormActions, SelectField, TextAreaField, TextField } from "#app/_parts/
 import { issueOf } from "#app/_parts/form-state.ts";
 import { decisionWords } from "#app/_words/en/loan-acts.ts";
 import { setAsideWords as words } from "#app/_words/en/set-aside.ts";
-import type { Office } from "#lib/loans/suitability.ts";
+import type { Office } from "#lib/suitability/suitability.ts";
 
 export function SetAsideForm({
   action,

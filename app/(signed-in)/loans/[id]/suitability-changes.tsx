@@ -5,8 +5,8 @@ import { setAsideWords as words } from "#app/_words/en/set-aside.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import { type NamedLine, withheld } from "#app/(signed-in)/loans/[id]/suitability-notes.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
-import { type RunChange, runDifference } from "#lib/loans/run-difference.ts";
-import type { Finding } from "#lib/loans/schema.ts";
+import { type RunChange, runDifference } from "#lib/suitability/run-difference.ts";
+import type { Finding } from "#lib/suitability/schema.ts";
 
 function Answer({ finding }: { finding: Finding | null }) {
   if (finding === null) return <span className="quiet">{words.noAnswer}</span>;

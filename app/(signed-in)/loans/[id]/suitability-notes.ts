@@ -3,7 +3,7 @@
  * matrix, and what a rule says of several specimens in the same words is one note.
  */
 import { sentence } from "#app/_words/sentences.ts";
-import { type Finding, type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
+import { type Finding, type RuleGroup, ruleGroups } from "#lib/suitability/schema.ts";
 import { type Outcome, outcomes } from "#lib/workings/outcome.ts";
 
 export type NamedLine = { specimenId: string; accessionNumber: string };

@@ -27,12 +27,12 @@ import {
 import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { officesOf } from "#lib/loans/offices.ts";
 import type { LoanSheet } from "#lib/loans/queries.ts";
-import { ruleEntry } from "#lib/loans/rules/book.ts";
-import { mayGoAgainst } from "#lib/loans/rules/set-aside.ts";
-import { type RuleGroup, ruleGroups } from "#lib/loans/schema.ts";
-import type { Office } from "#lib/loans/suitability.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
+import { ruleEntry } from "#lib/suitability/rules/book.ts";
+import { mayGoAgainst } from "#lib/suitability/rules/set-aside.ts";
+import { type RuleGroup, ruleGroups } from "#lib/suitability/schema.ts";
+import type { Office } from "#lib/suitability/suitability.ts";
 
 /** More notes than this stand under the matrix instead of beside it. */
 const mostBeside = 2;

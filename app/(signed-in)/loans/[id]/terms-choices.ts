@@ -1,10 +1,10 @@
 /** What the form of an agreement offers: the clauses of the next version, each with what may be set in it. */
 import { agreementTermsWords as words } from "#app/_words/en/agreement-terms.ts";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
-import type { ClauseId } from "#lib/loans/clauses/library.ts";
-import { isSetParameter, type ParameterName, parameterOf } from "#lib/loans/clauses/parameters.ts";
-import { valueWords } from "#lib/loans/clauses/written-clause.ts";
-import type { CurrentTerms } from "#lib/loans/frozen-terms.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
+import type { ClauseId } from "#lib/agreements/clauses/library.ts";
+import { isSetParameter, type ParameterName, parameterOf } from "#lib/agreements/clauses/parameters.ts";
+import { valueWords } from "#lib/agreements/clauses/written-clause.ts";
+import type { CurrentTerms } from "#lib/agreements/frozen-terms.ts";
 
 const language = clausesIn.en;
 

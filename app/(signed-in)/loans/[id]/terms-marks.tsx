@@ -2,8 +2,8 @@
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { agreementTermsWords as words } from "#app/_words/en/agreement-terms.ts";
 import { ownTerms } from "#app/(signed-in)/loans/[id]/terms-choices.ts";
-import { clausesIn } from "#lib/loans/clauses/languages.ts";
-import type { CurrentTerms } from "#lib/loans/frozen-terms.ts";
+import { clausesIn } from "#lib/agreements/clauses/languages.ts";
+import type { CurrentTerms } from "#lib/agreements/frozen-terms.ts";
 import { differenceCells } from "#lib/papers/agreement-amendment.ts";
 import { englishPaper } from "#lib/papers/english.ts";
 

@@ -1,10 +1,10 @@
 /** Drawing up and signing: what is frozen, who signs, what a change does, and what the database refuses. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type CurrentTerms, clausesAgreed, findTerms, readTerms } from "#lib/agreements/frozen-terms.ts";
 import { drawUpAgreement } from "#lib/loans/commands/agreement.ts";
 import { removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { countersignAgreement, signAgreement } from "#lib/loans/commands/sign-agreement.ts";
 import { planStage } from "#lib/loans/commands/stages.ts";
-import { type CurrentTerms, clausesAgreed, findTerms, readTerms } from "#lib/loans/frozen-terms.ts";
 import { getSignedFile } from "#lib/loans/queries/signed-file.ts";
 import { findTermsNow } from "#lib/loans/queries/terms-now.ts";
 import { getLoan } from "#lib/loans/queries.ts";

@@ -1,14 +1,14 @@
 /** Fee scale, quotation, answer, cost statement: through the commands, and what the database refuses by itself. */
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { cancellationCharge } from "#lib/costing/cancellation.ts";
+import { setFeeScale } from "#lib/costing/commands.ts";
+import { getFeeScale, listFeeScales } from "#lib/costing/queries.ts";
+import type { LineDraft } from "#lib/costing/schema.ts";
 import { listDue } from "#lib/desk/queries/due.ts";
 import { answerQuotation, drawUpCostStatement, drawUpQuotation } from "#lib/loans/commands/costings.ts";
-import { setFeeScale } from "#lib/loans/commands/set-fee-scale.ts";
 import { withdrawRequest } from "#lib/loans/commands/submit-request.ts";
-import { cancellationCharge } from "#lib/loans/costing/cancellation.ts";
-import type { LineDraft } from "#lib/loans/costing/schema.ts";
 import { findMoney, findQuotationDraft, listCostingKeys } from "#lib/loans/queries/costings.ts";
-import { getFeeScale, listFeeScales } from "#lib/loans/queries/fee-scale.ts";
 import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays, toDate } from "#lib/platform/dates.ts";

@@ -2,10 +2,10 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type SetAsideInput, setAsideBar } from "#lib/loans/commands/set-aside.ts";
 import { getLoan } from "#lib/loans/queries.ts";
-import { rulebookVersion } from "#lib/loans/rules/book.ts";
-import { mayGoAgainst } from "#lib/loans/rules/set-aside.ts";
 import { setClock } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
+import { rulebookVersion } from "#lib/suitability/rules/book.ts";
+import { mayGoAgainst } from "#lib/suitability/rules/set-aside.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
 import { accept, startClock, walk } from "#tests/support/loan-walk.ts";

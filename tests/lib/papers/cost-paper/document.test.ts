@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { CostingContent, CostingKind } from "#lib/loans/costing/schema.ts";
+import type { CostingContent, CostingKind } from "#lib/costing/schema.ts";
 import { costPaperContent } from "#lib/papers/cost-paper/content.ts";
 import { costPaperDocument } from "#lib/papers/cost-paper/document.ts";
 import { englishPaper } from "#lib/papers/english.ts";

@@ -12,13 +12,13 @@ import { moneyWords, feeWords as words } from "#app/_words/en/money.ts";
 import { saveFeeScale } from "#app/(signed-in)/centre/fees/actions.ts";
 import { rateNames } from "#app/(signed-in)/centre/fees/scale-tables.tsx";
 import { Cell } from "#app/(signed-in)/loans/[id]/money/further-fields.tsx";
-import { type FeeScale, lineCodes, premiumBases } from "#lib/loans/costing/schema.ts";
-import { listFeeScales } from "#lib/loans/queries/fee-scale.ts";
-import { purposes } from "#lib/loans/schema.ts";
+import { listFeeScales } from "#lib/costing/queries.ts";
+import { type FeeScale, lineCodes, premiumBases } from "#lib/costing/schema.ts";
 import { mayDo } from "#lib/people/permission.ts";
 import { getCentre } from "#lib/people/queries.ts";
 import { today } from "#lib/platform/clock.ts";
 import { majorText } from "#lib/platform/money.ts";
+import { purposes } from "#lib/suitability/schema.ts";
 
 export const metadata: Metadata = { title: words.edit };
 

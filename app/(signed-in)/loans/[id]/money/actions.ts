@@ -9,8 +9,8 @@ import { moneyWords as words } from "#app/_words/en/money.ts";
 import { lineRows } from "#app/(signed-in)/loans/[id]/money/rows.ts";
 import { exchangeIn, lineIn, otherLinesIn } from "#app/(signed-in)/loans/[id]/money/sent-lines.ts";
 import { statementRows } from "#app/(signed-in)/loans/[id]/money/statement-rows.ts";
+import type { AnswerInput } from "#lib/costing/schema.ts";
 import { answerQuotation, drawUpCostStatement, drawUpQuotation } from "#lib/loans/commands/costings.ts";
-import type { AnswerInput } from "#lib/loans/costing/schema.ts";
 import { findMoney, findQuotationDraft } from "#lib/loans/queries/costings.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 

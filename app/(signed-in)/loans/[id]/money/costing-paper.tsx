@@ -6,8 +6,8 @@ import { StateMark } from "#app/_parts/state-mark.tsx";
 import { moneyWords as words } from "#app/_words/en/money.ts";
 import { formatDate, formatMoment, formatMoney } from "#app/_words/format.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
-import type { ComparedLine, CostingContent, CostLine } from "#lib/loans/costing/schema.ts";
-import type { QuotationState } from "#lib/loans/costing/standing.ts";
+import type { ComparedLine, CostingContent, CostLine } from "#lib/costing/schema.ts";
+import type { QuotationState } from "#lib/costing/standing.ts";
 import type { CostingSheet } from "#lib/loans/queries/costings.ts";
 
 const marks = {

@@ -4,8 +4,8 @@
  * and read what it has sent, so that neither knows more than the other.
  */
 import { moneyWords as words } from "#app/_words/en/money.ts";
-import type { CostingContent, CostLine, Exchange, LineDraft } from "#lib/loans/costing/schema.ts";
-import { unitOf } from "#lib/loans/costing/schema.ts";
+import type { CostingContent, CostLine, Exchange, LineDraft } from "#lib/costing/schema.ts";
+import { unitOf } from "#lib/costing/schema.ts";
 import { majorText } from "#lib/platform/money.ts";
 
 /** How many rows of a kind stand open beyond those that are filled. */

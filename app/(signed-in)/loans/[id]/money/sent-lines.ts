@@ -5,8 +5,8 @@ import { moneyWords as words } from "#app/_words/en/money.ts";
 import { numberSentence } from "#app/_words/number-problem.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import type { LineRow } from "#app/(signed-in)/loans/[id]/money/rows.ts";
-import { type Decimal, decimalFrom } from "#lib/loans/costing/exact.ts";
-import type { CostLine, Exchange, LineDraft } from "#lib/loans/costing/schema.ts";
+import { type Decimal, decimalFrom } from "#lib/costing/exact.ts";
+import type { CostLine, Exchange, LineDraft } from "#lib/costing/schema.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 
 const refuse = (path: string, message: string) =>

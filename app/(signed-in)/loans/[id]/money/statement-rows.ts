@@ -1,7 +1,7 @@
 /** The rows of a cost statement: every line of the quotation that was accepted, with what it came to so far. */
 import type { LineRow } from "#app/(signed-in)/loans/[id]/money/rows.ts";
 import { statedRow } from "#app/(signed-in)/loans/[id]/money/sent-lines.ts";
-import type { CostLine } from "#lib/loans/costing/schema.ts";
+import type { CostLine } from "#lib/costing/schema.ts";
 import type { MoneySheet } from "#lib/loans/queries/costings.ts";
 
 const isSame = (one: CostLine, other: CostLine) => one.code === other.code && one.note === other.note;

@@ -8,7 +8,7 @@ import { paperSizeIn, pdfResponse } from "#app/_server/paper-file.ts";
 import { fileRefusal } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
 import { placeWords } from "#app/_words/en/places.ts";
-import { readTerms } from "#lib/loans/frozen-terms.ts";
+import { readTerms } from "#lib/agreements/frozen-terms.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { paintAgreement } from "#lib/papers/agreement-paper.ts";
 import { agreementCode, checkAddress } from "#lib/papers/check-address.ts";

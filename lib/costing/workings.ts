@@ -1,0 +1,6 @@
+/** The computations of this room that a reader can open, for the registry above the rooms. */
+import { cancellationCharge } from "#lib/costing/cancellation.ts";
+import { loanCosting } from "#lib/costing/costing.ts";
+import { coverPremium } from "#lib/costing/premium.ts";
+
+export const costingWorkings = [loanCosting, coverPremium, cancellationCharge] as const;
