@@ -15,7 +15,6 @@ export const lightClasses = {
   medium: { illuminanceLx: 50, lxHoursPerYear: 150_000 },
   high: { illuminanceLx: 50, lxHoursPerYear: 15_000 },
 } as const;
-export type LightClass = keyof typeof lightClasses;
 
 export const blueWools = [1, 2, 3, 4, 5, 6, 7, 8] as const;
 export type BlueWool = (typeof blueWools)[number];

@@ -25,21 +25,6 @@ export const preparationCodes = [
 export const PreparationCode = z.enum(preparationCodes);
 export type PreparationCode = z.infer<typeof PreparationCode>;
 
-export const preparationNames: Readonly<Record<PreparationCode, string>> = {
-  "silicone-body": "Silicone-impregnated body or region",
-  "silicone-organ": "Silicone-impregnated organ",
-  "epoxy-sheet": "Epoxy sheet",
-  "polyester-sheet": "Polyester sheet",
-  "alcohol-jar": "Jar with alcohol",
-  "aqueous-jar": "Jar with formalin or another watery fluid",
-  "corrosion-cast": "Corrosion cast",
-  bone: "Skeleton or bone",
-  teeth: "Teeth, alone or in bone",
-  slide: "Stained slide",
-  wax: "Model or moulage, taken for wax",
-  dry: "Dried, varnished or freeze-dried, without polymer",
-};
-
 /** What narrows the light limits of some preparations. */
 export const colourTraits = ["dyed-resin", "colour-preserved"] as const;
 export const ColourTrait = z.enum(colourTraits);

@@ -5,6 +5,7 @@
 import { z } from "zod";
 import type { Prisma } from "#.generated/prisma/client.ts";
 import { requireSight } from "#lib/people/permission.ts";
+import { type PracticeFigures, practiceOf } from "#lib/people/practice.ts";
 import {
   AccountInput,
   CentreSettings,
@@ -36,6 +37,11 @@ export async function centreSettings(reader: Reader = database()): Promise<Centr
   const setting = await reader.setting.findUnique({ where: { key: centreKeys.settings } });
   if (!setting) throw notFound("centre");
   return CentreSettings.parse(setting.value);
+}
+
+/** The figures by which the house lends; the defaults before it was configured. */
+export async function practiceHere(reader: Reader = database()): Promise<PracticeFigures> {
+  return practiceOf((await findCentre(reader))?.settings.practice);
 }
 
 /** The centre with the names that it had before: custody is written by name and never changed. */

@@ -4,6 +4,7 @@
  * null, and null is never taken for good.
  */
 import { z } from "zod";
+import { PracticeInput } from "#lib/people/practice.ts";
 import { Role } from "#lib/people/viewer.ts";
 import { CountryCode } from "#lib/platform/countries.ts";
 import { DateText } from "#lib/platform/dates.ts";
@@ -214,6 +215,8 @@ export const CentreSettings = z.object({
   languages: languages.optional(),
   email: z.email().max(200),
   phone: Telephone,
+  /** Answered day and night, for what happens on the way or at a venue; left out where there is no such number. */
+  emergencyPhone: Telephone.optional(),
   /** A regular expression that every accession number matches as a whole. */
   accessionPattern: text(120)
     .min(1)
@@ -231,6 +234,8 @@ export const CentreSettings = z.object({
     .max(60)
     .optional()
     .meta({ title: "Facility report counts", unit: "months" }),
+  /** Figures of its lending that the centre has set; what is left out has its default. */
+  practice: PracticeInput.optional(),
 });
 export type CentreSettings = z.infer<typeof CentreSettings>;
 

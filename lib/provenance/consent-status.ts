@@ -56,14 +56,3 @@ function stateOn(
     return "withdrawal received";
   return "in force";
 }
-
-/** Whether it counts on every day of a half-open period. */
-export function holdsThrough(
-  consent: ConsentDates,
-  period: { startsOn: DateText; endsOn: DateText },
-): boolean {
-  return (
-    consentStatusOn(consent, period.startsOn).inForce &&
-    consentStatusOn(consent, addDays(period.endsOn, -1)).inForce
-  );
-}

@@ -130,6 +130,7 @@ export const permitKinds = [
   "collecting or hunting",
   "sampling",
   "casting and scanning",
+  "dissection before visitors",
   "other",
 ] as const;
 export const PermitInput = z.object({

@@ -133,16 +133,3 @@ export function strictestConsent(
     }),
   };
 }
-
-/** Whether a country lies within what all donors allowed, and whose word keeps it out. */
-export function territoryAnswer(
-  consents: readonly ConsentFacts[],
-  countryCode: string,
-): { allowed: boolean; donorCode: string | null } {
-  const against = consents.find(
-    ({ territoriesAllowed, territoriesRefused }) =>
-      territoriesRefused.includes(countryCode) ||
-      (territoriesAllowed.length > 0 && !territoriesAllowed.includes(countryCode)),
-  );
-  return { allowed: against === undefined, donorCode: against?.donorCode ?? null };
-}

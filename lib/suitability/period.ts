@@ -5,6 +5,7 @@
  * are half-open: [starts on, ends on). A loan that a paper calls "1 March to 30
  * June" starts on 1 March and ends on 1 July here.
  */
+import type { PracticeFigures } from "#lib/people/practice.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
 import { onePersonFilterKg } from "#lib/transport/handling.ts";
@@ -50,9 +51,15 @@ export function keptDays(
   };
 }
 
-/** Days before and after by what travels; worked out here, a default that the centre may change. */
-export const bufferDays = { small: 14, crate: 30, "whole body": 60 } as const;
-export type TravelSize = keyof typeof bufferDays;
+export const travelSizes = ["small", "crate", "whole body"] as const;
+export type TravelSize = (typeof travelSizes)[number];
+/** Days kept free before a loan and after it, by what travels. */
+export type BufferDays = Readonly<Record<TravelSize, number>>;
+
+export function bufferDaysOf(practice: PracticeFigures): BufferDays {
+  const { bufferSmallDays, bufferCrateDays, bufferBodyDays } = practice;
+  return { small: bufferSmallDays, crate: bufferCrateDays, "whole body": bufferBodyDays };
+}
 
 type Travels = Pick<SpecimenInput, "kind" | "massKg" | "mountedMassKg">;
 
@@ -65,7 +72,7 @@ export function travelSizeOf({ kind, massKg, mountedMassKg }: Travels): TravelSi
 }
 
 /** The days around a loan: those of the specimen that needs most. */
-export function buffersFor(specimens: readonly Travels[]): Buffers {
-  const days = Math.max(bufferDays.small, ...specimens.map((specimen) => bufferDays[travelSizeOf(specimen)]));
+export function buffersFor(specimens: readonly Travels[], around: BufferDays): Buffers {
+  const days = Math.max(around.small, ...specimens.map((specimen) => around[travelSizeOf(specimen)]));
   return { daysBefore: days, daysAfter: days };
 }

@@ -28,6 +28,10 @@ function strictest(findings: readonly Finding[]): Map<string, Finding> {
   return found;
 }
 
+/** Whether the answer is stricter than it was; a rule that gave none barred nothing. */
+export const gotWorse = ({ before, after }: RunChange): boolean =>
+  rank(after?.outcome ?? "clear") > rank(before?.outcome ?? "clear");
+
 const specimensOf = (findings: readonly Finding[]) => new Set(findings.map(({ specimenId }) => specimenId));
 
 /** @returns in the order in which the later evaluation speaks, what ended last */

@@ -14,8 +14,8 @@ export const teachingUses = ["viewing", "handling"] as const;
 export const audiences = ["enrolled students", "professionals", "general public"] as const;
 export const displayStyles = ["didactic", "artistic", "promotional"] as const;
 export const plannedPictures = ["internal", "professional publication", "online", "press"] as const;
-/** What takes from a specimen, or copies its form; each needs the donor's word and the centre's written permission. */
-export const plannedActivities = ["sampling", "casting and scanning"] as const;
+/** What takes from a specimen, copies its form or takes it apart; each needs the donor's word and the centre's written permission. */
+export const plannedActivities = ["sampling", "casting and scanning", "dissection before visitors"] as const;
 
 export const offices = ["curator", "donor officer", "oversight body", "conservator"] as const;
 
@@ -87,7 +87,7 @@ export const LoanInput = z
     paidAdmission: z.boolean(),
     displayStyle: z.enum(displayStyles),
     pictures: z.array(z.enum(plannedPictures)).max(4),
-    activities: z.array(z.enum(plannedActivities)).max(2),
+    activities: z.array(z.enum(plannedActivities)).max(plannedActivities.length),
     /** Day of delivery; first day of the loan. */
     startsOn: DateText,
     /** Return-by: the first day that is no longer the loan. */

@@ -12,10 +12,18 @@ import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { arrivalsOf, beginCustody, openingNote } from "#lib/whereabouts/commands/begin-custody.ts";
 import { lockSpecimens, takeBookings } from "#lib/whereabouts/commands/take-bookings.ts";
 import { handoverLinks, isInHouse } from "#lib/whereabouts/custody.ts";
-import { houseOf, lastHandoversOf, placesOf, wholesOf, withPartsOf } from "#lib/whereabouts/queries.ts";
+import {
+  homePlacesOf,
+  houseOf,
+  lastHandoversOf,
+  placesOf,
+  wholesOf,
+  withPartsOf,
+} from "#lib/whereabouts/queries.ts";
 import {
   HouseBookingInput,
   isHomeKind,
+  isStorageKind,
   MoveInput,
   PlaceInput,
   type PlaceKind,
@@ -158,6 +166,22 @@ export async function writeMove(
   await writeMoves(work, { specimenIds: [specimenId], ...move });
 }
 
+/** What came home from a loan may be carried to where it is looked at, and is put back only by its check-in. */
+async function refusePuttingBackUnseen(
+  { transaction }: Work,
+  specimenId: Id,
+  place: { id: string; kind: string },
+): Promise<void> {
+  const waiting = await transaction.loanLine.findFirst({
+    where: { specimenId, state: "resting at home" },
+    select: { loan: { select: { number: true } } },
+  });
+  if (waiting === null) return;
+  const own = (await homePlacesOf(transaction, [specimenId])).get(specimenId);
+  if (isStorageKind(place.kind) || place.id === own)
+    throw new Refusal("conflict", "move.not-checked-in", { loan: waiting.loan.number });
+}
+
 /**
  * A move inside the house. The ways out and home are written by the loan that causes them.
  * @returns the name of the place where it stands now
@@ -176,6 +200,7 @@ export const moveSpecimen = command("moveSpecimen", MoveInput, async (work, inpu
     throw new Refusal("conflict", "move.not-in-the-house", { holder });
   if ((await placesOf(transaction, [specimenId])).get(specimenId) === placeId)
     throw new Refusal("conflict", "move.already-there", { place: place.name });
+  await refusePuttingBackUnseen(work, specimenId, place);
   const told: { movedAt?: Date } = movedAt === null ? {} : { movedAt: new Date(movedAt) };
   await writeMove(work, { specimenId, placeId, reason, ...told });
   // Where it has its first place in the house, the house has it.

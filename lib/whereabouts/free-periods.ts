@@ -50,11 +50,6 @@ export function nextFreeStart(busy: readonly Period[], wanted: Period): DateText
   return start;
 }
 
-/** The first free day, not before the given one. */
-export function nextFreeDay(busy: readonly Period[], from: DateText): DateText {
-  return nextFreeStart(busy, { startsOn: from, endsOn: addDays(from, 1) });
-}
-
 /** The days on which a loan keeps a specimen busy: packing and travel before it, rest and checks after it. */
 export function withBuffers(period: Period, daysBefore: number, daysAfter: number): Period {
   if (!(daysBefore >= 0 && daysAfter >= 0)) throw new RangeError("Buffer days cannot be negative.");

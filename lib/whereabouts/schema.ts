@@ -18,6 +18,11 @@ export function isHomeKind(kind: string): boolean {
   return (homeKinds as readonly string[]).includes(kind);
 }
 
+/** Kinds of places where specimens are kept; in a room or a workshop somebody looks at them. */
+export function isStorageKind(kind: string): boolean {
+  return kind === "store" || kind === "cabinet" || kind === "shelf";
+}
+
 const text = (most: number) => z.string().trim().max(most);
 
 export const PlaceInput = z

@@ -45,6 +45,8 @@ export async function newestReportOf(
 export type VenueSheet = {
   venue: VenueFacts;
   institution: string;
+  /** BCP 47 tags, as the institution states them. */
+  languages: string[];
   /** The newest first. */
   reports: FacilityVersion[];
 };
@@ -55,7 +57,7 @@ export async function getVenueSheet(viewer: Viewer, venueId: string): Promise<Ve
   const [institution, rows] = await Promise.all([
     database().institution.findUniqueOrThrow({
       where: { id: venue.institutionId },
-      select: { name: true },
+      select: { name: true, languages: true },
     }),
     database().facilityReport.findMany({
       where: { venueId },
@@ -63,7 +65,12 @@ export async function getVenueSheet(viewer: Viewer, venueId: string): Promise<Ve
       take: mostVersions,
     }),
   ]);
-  return { venue, institution: institution.name, reports: rows.map(toVersion) };
+  return {
+    venue,
+    institution: institution.name,
+    languages: institution.languages,
+    reports: rows.map(toVersion),
+  };
 }
 
 export type InsuranceSheet = Omit<InsuranceInput, "id"> & { id: string };

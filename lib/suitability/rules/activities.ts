@@ -1,6 +1,6 @@
 /**
- * Uses beyond showing: pictures (G7) and what takes from a specimen or copies its
- * form (G14). Each is barred as a use where a donor did not grant it, and G14 where
+ * Uses beyond showing: pictures (G7) and what takes from a specimen, copies its
+ * form or takes it apart (G14). Each is barred as a use where a donor did not grant it, and G14 where
  * the centre's written permission is missing; the loan itself may go on without.
  */
 
@@ -41,6 +41,13 @@ export function judgePictures(answers: DonorsAnswers, request: RequestFacts): Ve
 }
 
 type Activity = LoanInput["activities"][number];
+
+/** The donor's word that an activity needs. No form asks for a dissection before visitors: it takes tissue as sampling does. */
+export const activityScopes: Record<Activity, Scope> = {
+  sampling: "sampling",
+  "casting and scanning": "casting and scanning",
+  "dissection before visitors": "sampling",
+};
 type AskedOf = Pick<SpecimenCase, "specimen" | "provenance">;
 type LoanPlace = Pick<RequestFacts, "today" | "startsOn" | "endsOn" | "venue">;
 
@@ -69,7 +76,7 @@ function judgePermission(activity: Activity, { provenance }: AskedOf, place: Loa
 function judgeActivity(activity: Activity, subject: AskedOf, place: LoanPlace): Verdict {
   const { specimen, provenance } = subject;
   const answer = specimen.human
-    ? strictestConsent(provenance, place.today).answers[activity].answer
+    ? strictestConsent(provenance, place.today).answers[activityScopes[activity]].answer
     : "granted";
   if (answer === "granted") return judgePermission(activity, subject, place);
   const fact = answer === "refused" ? "consent.activity-refused" : "consent.activity-not-known";

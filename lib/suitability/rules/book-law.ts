@@ -262,7 +262,7 @@ export const lawRules = [
   entry(
     "CU1",
     "ca",
-    "loan window, lender country, venue country",
+    "loan window, lender country, venue country, countries on the way",
     "ATA carnet: twelve months, six in some states",
     "read in summary",
     law("customs border", null),

@@ -86,7 +86,7 @@ export const practiceRules = [
     "basis, audience",
     "Recommendations on preparations in collections, on contexts of injustice",
     "from memory",
-    oversight,
+    { ...oversight, isLegal: true },
   ),
   entry(
     "G10",
@@ -94,7 +94,7 @@ export const practiceRules = [
     "lending scope",
     "A statute on donation that makes a loan an item of information of its own",
     "read",
-    oversight,
+    { ...oversight, isLegal: true },
   ),
   entry(
     "G11",
@@ -134,7 +134,7 @@ export const practiceRules = [
     "held since, acquired on, prepared on, time of making",
     "A regulator's answers on material of unknown age: it is judged as recent",
     "read",
-    oversight,
+    { ...oversight, isLegal: true },
   ),
   entry(
     "G16",
@@ -142,7 +142,7 @@ export const practiceRules = [
     "display style, venue country",
     "Administrative courts on artistic use of human bodies",
     "read in summary",
-    oversight,
+    { ...oversight, isLegal: true },
   ),
   entry(
     "T1",
@@ -150,7 +150,7 @@ export const practiceRules = [
     "title, owner's leave",
     "Open procedure standard for lending: a loan needs the owner's leave",
     "read",
-    { group: "title" },
+    { group: "title", overriddenBy: [] },
   ),
   entry(
     "B1",
@@ -202,7 +202,7 @@ export const practiceRules = [
     practice,
     condition,
   ),
-  entry("C3", "cab", "latest check, purpose", habit, practice, condition),
+  entry("C3", "cb", "latest check, purpose", habit, practice, condition),
   entry("C4", "ca", "latest check", habit, practice, condition),
   entry("U1", "cb", "use, teaching use", "The curator's word in the catalogue", "worked out here", use),
   entry(

@@ -13,7 +13,7 @@ import { practiceRules } from "#lib/suitability/rules/book-practice.ts";
 export type { RuleEntry } from "#lib/suitability/rules/book-entry.ts";
 
 /** Changes whenever a rule, its days, its inputs or what it decides changes. */
-export const rulebookVersion = "2026-11-25";
+export const rulebookVersion = "2026-11-25.3";
 
 export const ruleBook = [...practiceRules, ...lawRules];
 

@@ -9,7 +9,7 @@
 import { daysBetween } from "#lib/platform/dates.ts";
 import { busyRange } from "#lib/suitability/period.ts";
 import type { RequestFacts, SpecimenCase, Verdict } from "#lib/suitability/rules/case.ts";
-import { findingsFor, isExport } from "#lib/suitability/rules/case.ts";
+import { findingsFor, isExport, practiceFor } from "#lib/suitability/rules/case.ts";
 import { type Finding, longestLoanDays } from "#lib/suitability/schema.ts";
 
 function judgeDays({ taken }: SpecimenCase, request: RequestFacts): Verdict {
@@ -42,12 +42,13 @@ function judgeElsewhere({ elsewhere }: SpecimenCase, request: RequestFacts): Ver
     : { outcome: "attend", fact: "free.away", parameters, wayOut: "way.watch-return" };
 }
 
-/** Days of notice: six weeks for teaching in the country, six months for a show in it, nine months abroad. */
-const NOTICE_DAYS = { teaching: 42, national: 182, abroad: 274 } as const;
-
-export function noticeDays(request: Pick<RequestFacts, "lenderCountry" | "venue" | "purpose">): number {
-  if (isExport(request)) return NOTICE_DAYS.abroad;
-  return request.purpose === "teaching" ? NOTICE_DAYS.teaching : NOTICE_DAYS.national;
+/** Days of notice: for teaching in the country, for a show in it, and abroad. */
+export function noticeDays(
+  request: Pick<RequestFacts, "lenderCountry" | "venue" | "purpose" | "practice">,
+): number {
+  const { noticeAbroadDays, noticeNationalDays, noticeTeachingDays } = practiceFor(request);
+  if (isExport(request)) return noticeAbroadDays;
+  return request.purpose === "teaching" ? noticeTeachingDays : noticeNationalDays;
 }
 
 function judgeNotice(request: RequestFacts): Verdict {
@@ -59,17 +60,17 @@ function judgeNotice(request: RequestFacts): Verdict {
     : { outcome: "attend", fact: "free.notice-short", parameters, wayOut: "way.later-start" };
 }
 
-/** The longest usual loans: half a year for research, a year else. */
-const LENGTH_DAYS: Record<RequestFacts["purpose"], number> = {
-  teaching: 366,
-  exhibition: 366,
-  research: 184,
-  "picture-taking": 184,
-};
+/** The longest usual loan: research and picture-taking need less than a course or a show. */
+function usualDays(request: RequestFacts): number {
+  const { usualLoanDays, usualResearchDays } = practiceFor(request);
+  return request.purpose === "teaching" || request.purpose === "exhibition"
+    ? usualLoanDays
+    : usualResearchDays;
+}
 
-function judgeLength({ startsOn, endsOn, purpose }: RequestFacts): Verdict {
-  const days = daysBetween(startsOn, endsOn);
-  const parameters = { days, usual: LENGTH_DAYS[purpose] };
+function judgeLength(request: RequestFacts): Verdict {
+  const days = daysBetween(request.startsOn, request.endsOn);
+  const parameters = { days, usual: usualDays(request) };
   if (days > longestLoanDays)
     return {
       outcome: "bar",
@@ -77,27 +78,29 @@ function judgeLength({ startsOn, endsOn, purpose }: RequestFacts): Verdict {
       parameters: { days, usual: longestLoanDays },
       wayOut: "way.earlier-return",
     };
-  return days <= LENGTH_DAYS[purpose]
+  return days <= parameters.usual
     ? { outcome: "clear", fact: "free.length", parameters }
     : { outcome: "attend", fact: "free.long", parameters, wayOut: "way.review-on-the-way" };
 }
 
-/** Mass from which a specimen has a crate of its own, and days of rest (worked out here). */
+/** Mass from which a specimen has a crate of its own (worked out here). */
 const CRATED_FROM_KG = 20;
-const REST_DAYS = { small: 14, crated: 30, wholeBody: 60 } as const;
 
 /** Days that a specimen rests after a loan; what light harms rests as long as it was shown. */
-export function restDays({ specimen, lastLoan }: Pick<SpecimenCase, "specimen" | "lastLoan">): number {
+export function restDays(
+  { specimen, lastLoan }: Pick<SpecimenCase, "specimen" | "lastLoan">,
+  request: Pick<RequestFacts, "practice"> = {},
+): number {
+  const { restBodyDays, restCrateDays, restSmallDays } = practiceFor(request);
   const isCrated = (specimen.mountedMassKg ?? specimen.massKg ?? 0) >= CRATED_FROM_KG;
-  const rest =
-    specimen.kind === "whole body" ? REST_DAYS.wholeBody : isCrated ? REST_DAYS.crated : REST_DAYS.small;
+  const rest = specimen.kind === "whole body" ? restBodyDays : isCrated ? restCrateDays : restSmallDays;
   return specimen.light === "sensitive" && lastLoan !== null ? Math.max(rest, lastLoan.days) : rest;
 }
 
 function judgeRest(subject: SpecimenCase, request: RequestFacts): Verdict {
   const { lastLoan } = subject;
   if (lastLoan === null) return { outcome: "clear", fact: "free.not-lent-of-late" };
-  const needed = restDays(subject);
+  const needed = restDays(subject, request);
   const days = daysBetween(lastLoan.endedOn, request.startsOn);
   const parameters = { days, needed, endedOn: lastLoan.endedOn };
   return days >= needed

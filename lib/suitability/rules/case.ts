@@ -8,6 +8,7 @@
  * given its word. What is not ours goes out only with its owner's written leave.
  */
 import type { CheckInput } from "#lib/condition/schema.ts";
+import { defaultPractice, type PracticeFigures } from "#lib/people/practice.ts";
 import type { InstitutionInput, VenueFacts } from "#lib/people/schema.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import type { ProvenanceFacts } from "#lib/provenance/schema.ts";
@@ -103,6 +104,8 @@ export type RequestFacts = Pick<
   through: readonly string[];
   /** The oversight body's word for this loan, where it has accepted. */
   oversight: { reference: string; decidedOn: DateText } | null;
+  /** The figures by which the house lends; its defaults where left out. */
+  practice?: PracticeFigures;
   /** Words that stand against bars; none where left out. */
   setAside?: readonly SetAside[];
   /** The conservator's word for this loan, where it signs a poor condition off. */
@@ -126,6 +129,10 @@ export type SpecimenCase = {
   /** Light already taken in the past year on loans; null is not known. */
   spentLxHours: number | null;
 };
+
+/** The figures by which the house lends. */
+export const practiceFor = ({ practice }: Pick<RequestFacts, "practice">): PracticeFigures =>
+  practice ?? defaultPractice;
 
 /** Anyone may come in, or some pay to. */
 export function isPublicShow(request: Pick<RequestFacts, "audience" | "paidAdmission">): boolean {

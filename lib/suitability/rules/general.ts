@@ -11,14 +11,16 @@ import type { Answer, Basis, ConsentFacts, Scope } from "#lib/provenance/schema.
 import { strictestConsent } from "#lib/provenance/strictest.ts";
 import { judgeActivities, judgePictures } from "#lib/suitability/rules/activities.ts";
 import type { RequestFacts, SpecimenCase, Verdict } from "#lib/suitability/rules/case.ts";
-import { findingsFor, isExport, isPublicShow, outcomeOfUnknown } from "#lib/suitability/rules/case.ts";
+import {
+  findingsFor,
+  isExport,
+  isPublicShow,
+  outcomeOfUnknown,
+  practiceFor,
+} from "#lib/suitability/rules/case.ts";
 import { allOwnWord, heldSince } from "#lib/suitability/rules/legal-facts.ts";
 import type { Finding } from "#lib/suitability/schema.ts";
 import { type Outcome, strictestOutcome } from "#lib/workings/outcome.ts";
-
-/** Days that a consent must outlast the return-by, and a disposition must wait after it (worked out here). */
-export const CONSENT_MARGIN_DAYS = 30;
-export const DISPOSITION_MARGIN_DAYS = 60;
 
 type Asked = { scope: Scope; isGrave: boolean };
 
@@ -96,7 +98,8 @@ function judgeWithdrawal(consent: ConsentFacts, request: RequestFacts): Verdict 
   if (withdrawalReceivedOn === null && withdrawalEffectiveOn === null)
     return { outcome: "clear", fact: "consent.not-withdrawn" };
   const isAfterLoan =
-    withdrawalEffectiveOn !== null && withdrawalEffectiveOn >= addDays(request.endsOn, CONSENT_MARGIN_DAYS);
+    withdrawalEffectiveOn !== null &&
+    withdrawalEffectiveOn >= addDays(request.endsOn, practiceFor(request).consentMarginDays);
   const parameters = { effectiveOn: withdrawalEffectiveOn ?? withdrawalReceivedOn };
   return isAfterLoan
     ? { outcome: "attend", fact: "consent.withdrawal-later", parameters, wayOut: "way.ask-donor-officer" }
@@ -112,7 +115,7 @@ function judgeClaim({ provenance }: SpecimenCase): Verdict[] {
 
 /** G4: the consent, and its review, against the return-by and a margin. */
 function judgeTerm(consent: ConsentFacts, request: RequestFacts): Verdict {
-  const neededUntil = addDays(request.endsOn, CONSENT_MARGIN_DAYS);
+  const neededUntil = addDays(request.endsOn, practiceFor(request).consentMarginDays);
   const ends = (day: DateText | null) => day !== null && day < neededUntil;
   if (ends(consent.validUntil))
     return {
@@ -212,7 +215,7 @@ function judgeBasis(consent: ConsentFacts, request: RequestFacts): Verdict {
 /** G12: what is owed back must be home in time. */
 function judgeDisposition(consent: ConsentFacts, request: RequestFacts): Verdict {
   const { disposition, dispositionDueOn: dueOn } = consent;
-  const neededUntil = addDays(request.endsOn, DISPOSITION_MARGIN_DAYS);
+  const neededUntil = addDays(request.endsOn, practiceFor(request).dispositionMarginDays);
   if (dueOn !== null && dueOn < neededUntil)
     return {
       outcome: "bar",

@@ -1,11 +1,12 @@
 /**
  * Germany: DE1 to DE4. There is no single statute; courts ruled by the burial law
  * of single Laender. DE1 a preserved body in public is the order office's matter,
- * DE2 no artistic use, DE3 nothing is taken from a body before visitors without
+ * DE2 no artistic use, DE3 no dissection or preparation before visitors without
  * the donors' sufficient word, DE4 contexts of injustice are not shown in public.
  */
 
 import type { Basis } from "#lib/provenance/schema.ts";
+import { activityScopes } from "#lib/suitability/rules/activities.ts";
 import type { RequestFacts, SpecimenCase, Verdict } from "#lib/suitability/rules/case.ts";
 import { findingsFor, isPublicShow, outcomeOfUnknown } from "#lib/suitability/rules/case.ts";
 import { allOwnWord, diedBefore } from "#lib/suitability/rules/legal-facts.ts";
@@ -25,15 +26,16 @@ function judgeArt({ displayStyle }: RequestFacts): Verdict {
     : { outcome: "clear", fact: "law.germany-didactic" };
 }
 
-/** DE3: sampling while the public is there, against what every donor declared. */
+/** DE3: dissection or preparation in front of visitors, against what every donor declared. */
 function judgeDemonstration({ provenance }: SpecimenCase, request: RequestFacts): Verdict {
-  if (!isPublicShow(request) || !request.activities.includes("sampling"))
+  const demonstration = "dissection before visitors";
+  if (!isPublicShow(request) || !request.activities.includes(demonstration))
     return { outcome: "clear", fact: "law.germany-no-demonstration" };
   const shown = request.paidAdmission ? "public display, paid" : "public display, free";
   const isDeclared =
     allOwnWord(provenance) &&
     provenance.consents.every(
-      ({ answers }) => answers.sampling === "granted" && answers[shown] === "granted",
+      ({ answers }) => answers[activityScopes[demonstration]] === "granted" && answers[shown] === "granted",
     );
   return isDeclared
     ? { outcome: "attend", fact: "law.germany-declared", wayOut: "way.ask-order-office" }

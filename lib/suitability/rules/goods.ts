@@ -2,7 +2,8 @@
  * Goods on the way, whatever the country: CI1 protected species, NG1 genetic
  * resources of animals, DG1 fluids that carriers take as dangerous goods, CU1 the
  * carnet and CU2 temporary admission, whose terms the days of the loan have to
- * fit. What is not known of a species is a bar to export until somebody decides.
+ * fit. What is not known of a species is a bar to export and to a public show until
+ * somebody decides.
  */
 
 import { daysBetween } from "#lib/platform/dates.ts";
@@ -41,7 +42,7 @@ function judgeSpecies(subject: SpecimenCase, request: RequestFacts): Verdict {
       wayOut: "way.species-paper",
     },
     best === null && legal.speciesAppendix === null
-      ? outcomeOfUnknown(request, isExport(request))
+      ? outcomeOfUnknown(request, isGrave)
       : isExport(request)
         ? "bar"
         : "attend",
@@ -94,10 +95,17 @@ const SHORT_CARNET_DAYS = 183;
 /** Twenty-four months of temporary admission into the Union. */
 const ADMISSION_DAYS = 730;
 
-/** Whether the way crosses a customs border: not within one country, nor between members of the Union. */
-export function crossesCustoms(request: Pick<RequestFacts, "lenderCountry" | "venue">): boolean {
-  const { lenderCountry, venue } = request;
-  return isExport(request) && !(isInUnion(lenderCountry) && isInUnion(venue.countryCode));
+/** Whether the way crosses a customs border, on it as well as at its end: not within one country, nor between members of the Union. */
+export function crossesCustoms({
+  lenderCountry,
+  venue,
+  through,
+}: Pick<RequestFacts, "lenderCountry" | "through"> & {
+  venue: Pick<RequestFacts["venue"], "countryCode">;
+}): boolean {
+  return [venue.countryCode, ...through].some(
+    (country) => country !== lenderCountry && !(isInUnion(lenderCountry) && isInUnion(country)),
+  );
 }
 
 function judgeCarnet(request: RequestFacts): Verdict {

@@ -102,7 +102,11 @@ function judgePremises({ specimen }: SpecimenCase, request: RequestFacts): Verdi
   if (specimen.legal.anatomicalExamination === false)
     return { outcome: "clear", fact: "law.uk-not-anatomical" };
   if (!isExamined(request) && specimen.legal.anatomicalExamination === null)
-    return { outcome: "attend", fact: "law.uk-examination-not-known", wayOut: "way.record-origin" };
+    return {
+      outcome: outcomeOfUnknown(request, isPublicShow(request)),
+      fact: "law.uk-examination-not-known",
+      wayOut: "way.record-origin",
+    };
   return verdictOnLicence(request, ["anatomy", "authority to keep elsewhere"], "bar");
 }
 

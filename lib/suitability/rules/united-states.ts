@@ -27,7 +27,8 @@ function judgeGift(subject: SpecimenCase, request: RequestFacts): Verdict {
   const answer = answerTo(subject, scope, request);
   if (answer === "granted") return { outcome: "clear", fact: "law.us-display-named" };
   return {
-    outcome: isMoneyMade(request) || answer === "refused" ? "bar" : "attend",
+    outcome:
+      isMoneyMade(request) || answer === "refused" ? "bar" : outcomeOfUnknown(request, isPublicShow(request)),
     fact: "law.us-display-not-named",
     wayOut: "way.evidence-bundle",
   };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { limitsFor } from "#lib/environment/limits.ts";
-import { Limits, preparationCodes, preparationNames } from "#lib/environment/schema.ts";
+import { Limits } from "#lib/environment/schema.ts";
 
 describe("the limits schema", () => {
   test("parsing parsed limits changes nothing", () => {
@@ -43,10 +43,5 @@ describe("the limits schema", () => {
     spoil(limits);
     const result = Limits.safeParse(limits);
     expect(result.error?.issues.map((issue) => issue.path.join("."))).toContain(path);
-  });
-
-  test("every preparation has a name of its own", () => {
-    const names = preparationCodes.map((code) => preparationNames[code]);
-    expect(new Set(names).size).toBe(preparationCodes.length);
   });
 });

@@ -97,6 +97,14 @@ describe("the settings of the centre", () => {
       expect(await centreSettings()).toEqual({ ...centre, currency: "EUR" });
     });
 
+    test("keeps the figures of lending that the house has set, and nothing for those that it left empty", async () => {
+      const practice = { recallNoticeDays: 45, noticeAbroadDays: undefined };
+      await configureCentre(manager, { ...centre, practice });
+      expect((await centreSettings()).practice).toEqual({ recallNoticeDays: 45 });
+      await configureCentre(manager, centre);
+      expect((await centreSettings()).practice).toBeUndefined();
+    });
+
     test("say which field is wrong, and change nothing then", async () => {
       const wrong = configureCentre(manager, { ...centre, city: "Elsewhere", accessionExample: "X 1" });
       expect(await refusalOf(wrong)).toEqual({

@@ -1,7 +1,7 @@
 /** Mandates: which one reaches what is at stake, on which day, and what the others lack. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { countsOn, type Mandate, MandateInput, mandateFor, nothingAtStake } from "#lib/people/mandates.ts";
+import { type AtStake, countsOn, type Mandate, MandateInput, mandateFor } from "#lib/people/mandates.ts";
 
 const mandate = (said: Partial<Mandate> = {}): Mandate => ({
   id: "m",
@@ -14,6 +14,7 @@ const mandate = (said: Partial<Mandate> = {}): Mandate => ({
   revokedOn: null,
   ...said,
 });
+const nothingAtStake: AtStake = { sums: [], unknown: 0 };
 const euros = (minor: number, unknown = 0) => ({ sums: [{ minor, currency: "EUR" }], unknown });
 const ask = (mandates: Mandate[], atStake = nothingAtStake, day = "2027-06-01") =>
   mandateFor(mandates, { act: "sign agreements", day, atStake });

@@ -1,12 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addDays } from "#lib/platform/dates.ts";
-import {
-  type ConsentDates,
-  type ConsentState,
-  consentStatusOn,
-  holdsThrough,
-} from "#lib/provenance/consent-status.ts";
+import { type ConsentDates, type ConsentState, consentStatusOn } from "#lib/provenance/consent-status.ts";
 import { anyConsent, anyDay } from "#tests/support/consents.ts";
 
 const never = {
@@ -82,20 +76,6 @@ describe("a consent on a day", () => {
       fc.property(anyConsent, anyDay, (consent, day) => {
         const { inForce, endsOn } = consentStatusOn(consent, day);
         expect(inForce).toBe(endsOn === null || day < endsOn);
-      }),
-    );
-  });
-
-  test("it holds through a period when it counts on each of its days", () => {
-    fc.assert(
-      fc.property(anyConsent, anyDay, fc.integer({ min: 1, max: 40 }), (consent, startsOn, days) => {
-        const each = Array.from(
-          { length: days },
-          (_, at) => consentStatusOn(consent, addDays(startsOn, at)).inForce,
-        );
-        expect(holdsThrough(consent, { startsOn, endsOn: addDays(startsOn, days) })).toBe(
-          each.every(Boolean),
-        );
       }),
     );
   });

@@ -1,7 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { defaultPractice } from "#lib/people/practice.ts";
 import { addDays, rangesOverlap } from "#lib/platform/dates.ts";
-import { bookedRange, buffersFor, busyRange, keptDays, travelSizeOf } from "#lib/suitability/period.ts";
+import {
+  bookedRange,
+  bufferDaysOf,
+  buffersFor,
+  busyRange,
+  keptDays,
+  travelSizeOf,
+} from "#lib/suitability/period.ts";
 
 /** 1 March to 30 June 2027 in words: the return-by is 1 July. */
 const loan = { startsOn: "2027-03-01", endsOn: "2027-07-01", daysBefore: 14, daysAfter: 14 };
@@ -64,7 +72,10 @@ test.each([
   ["a whole body", weighing("whole body", 80), "whole body", 60],
 ] as const)("%s travels as %s and takes its days", (_what, specimen, size, days) => {
   expect(travelSizeOf(specimen)).toBe(size);
-  expect(buffersFor([weighing("organ", 1), specimen])).toEqual({ daysBefore: days, daysAfter: days });
+  expect(buffersFor([weighing("organ", 1), specimen], bufferDaysOf(defaultPractice))).toEqual({
+    daysBefore: days,
+    daysAfter: days,
+  });
 });
 
 test("busy days grow with the days around and never shrink the loan", () => {

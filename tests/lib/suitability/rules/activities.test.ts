@@ -128,12 +128,16 @@ test("each activity is judged by itself", () => {
   expect(judged(subject, request).map(({ fact, parameters }) => [parameters.activity, fact])).toEqual([
     ["sampling", "consent.activity-refused"],
     ["casting and scanning", "permits.activity-permitted"],
+    ["dissection before visitors", "consent.activity-refused"],
   ]);
   expect(allowedActivities(subject, request, request.activities)).toEqual(["casting and scanning"]);
 });
 
 test("what is allowed is what is clear, and nothing that was not planned", () => {
-  const both = caseOf([aConsentFact()], [aPermission(), aPermission({ kind: "casting and scanning" })]);
+  const both = caseOf(
+    [aConsentFact()],
+    plannedActivities.map((kind) => aPermission({ kind })),
+  );
   expect(allowedActivities(both, asked(), [...plannedActivities])).toEqual([...plannedActivities]);
   expect(allowedActivities(both, asked(), [])).toEqual([]);
   expect(allowedActivities(caseOf([aConsentFact()], []), asked(), ["sampling"])).toEqual([]);

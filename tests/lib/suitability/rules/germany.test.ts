@@ -9,9 +9,10 @@ import {
   inPublic,
   type RuleRow,
   requestOf,
+  type Said,
 } from "#tests/support/rule-rows.ts";
 
-const sampled = { ...inPublic, activities: ["sampling"] } as const;
+const demonstrated: Said["request"] = { ...inPublic, activities: ["dissection before visitors"] };
 const decided = { oversight: { reference: "OB 1", decidedOn: "2026-01-01" } };
 
 const rows: RuleRow[] = [
@@ -32,29 +33,45 @@ const rows: RuleRow[] = [
     "bar",
     "law.germany-artistic",
   ],
-  ["no sampling before visitors", "DE3", { request: inPublic }, "clear"],
+  ["no dissection before visitors", "DE3", { request: inPublic }, "clear"],
   [
-    "sampling that every donor declared for",
+    "sampling alone, which a visitor does not see",
     "DE3",
-    { request: { ...sampled, activities: ["sampling"] } },
+    {
+      request: { ...inPublic, activities: ["sampling"] },
+      consents: [{ basis: "will", answers: allScopes("granted", { sampling: "refused" }) }],
+    },
+    "clear",
+    "law.germany-no-demonstration",
+  ],
+  [
+    "a dissection before students, without the public",
+    "DE3",
+    { request: { activities: ["dissection before visitors"] } },
+    "clear",
+  ],
+  [
+    "a dissection that every donor declared for",
+    "DE3",
+    { request: demonstrated },
     "attend",
     "law.germany-declared",
   ],
   [
-    "sampling that a donor refused",
+    "a dissection where a donor refused the taking",
     "DE3",
     {
-      request: { ...sampled, activities: ["sampling"] },
+      request: demonstrated,
       consents: [{ answers: allScopes("granted", { sampling: "refused" }) }],
     },
     "bar",
     "law.germany-not-declared",
   ],
   [
-    "sampling with a relative's word",
+    "a dissection with a relative's word",
     "DE3",
     {
-      request: { ...sampled, activities: ["sampling"] },
+      request: demonstrated,
       consents: [{ basis: "relative or authorised person" }],
     },
     "bar",

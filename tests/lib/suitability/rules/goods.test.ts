@@ -24,7 +24,7 @@ const rows: RuleRow[] = [
     "one shown there that nobody looked up",
     "CI1",
     { specimen: animal, request: { audience: "general public" } },
-    "attend",
+    "bar",
     "law.species-not-known",
   ],
   [
@@ -181,6 +181,19 @@ const rows: RuleRow[] = [
     "law.carnet-too-long",
   ],
   ["in the country", "CU1", {}, "absent"],
+  ["in the country, by way of another", "CU1", { request: { through: ["CH"] } }, "clear", "law.carnet-fits"],
+  [
+    "between members of the Union",
+    "CU1",
+    { venue: { countryCode: "FR" }, request: { lenderCountry: "DE", through: ["LU"] } },
+    "absent",
+  ],
+  [
+    "between members of the Union, by way of a country outside it",
+    "CU1",
+    { venue: { countryCode: "FR" }, request: { lenderCountry: "DE", through: ["CH"] } },
+    "clear",
+  ],
 
   ["four months in the Union", "CU2", { venue: { countryCode: "FR" } }, "clear", "law.admission-fits"],
   [

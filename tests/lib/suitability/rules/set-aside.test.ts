@@ -53,3 +53,9 @@ test("a withdrawal, a claim and a disposition that is due are nobody's to set as
     expect(entry.needsEvidence).toBe(true);
   }
 });
+
+test("nobody's word stands for the leave of an owner", () => {
+  expect(mayGoAgainst("T1")).toEqual([]);
+  const title: Finding = { ...bar, rule: "T1", group: "title", fact: "title.no-leave" };
+  expect(withSetAside([title], [{ ...word, rule: "T1", fact: "title.no-leave" }])).toEqual([title]);
+});

@@ -156,8 +156,14 @@ const rows: RuleRow[] = [
     "a show of what may have been examined",
     "UK6",
     { request: inPublic },
-    "attend",
+    "bar",
     "law.uk-examination-not-known",
+  ],
+  [
+    "the same after the oversight body's word",
+    "UK6",
+    { request: { ...inPublic, oversight: { reference: "OB 1", decidedOn: "2026-01-01" } } },
+    "attend",
   ],
   [
     "what was never examined",

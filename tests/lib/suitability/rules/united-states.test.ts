@@ -26,8 +26,17 @@ const rows: RuleRow[] = [
     "a free display that it does not name",
     "US1",
     { request: inPublic, consents: noDisplay },
-    "attend",
+    "bar",
     "law.us-display-not-named",
+  ],
+  [
+    "the same after the oversight body's word",
+    "US1",
+    {
+      request: { ...inPublic, oversight: { reference: "OB 1", decidedOn: "2026-01-01" } },
+      consents: noDisplay,
+    },
+    "attend",
   ],
   ["a paid display that it does not name", "US1", { request: forMoney, consents: freeOnly }, "bar"],
   ["an animal", "US1", { specimen: animal }, "absent"],
