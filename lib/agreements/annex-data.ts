@@ -52,6 +52,8 @@ export function facilityFigures(venue: VenueFacts, limits: ScheduleLimits): Faci
 
 export type AnnexSource = {
   venue: VenueFacts;
+  /** The newest facility report of the venue, from which its facts are. */
+  report: NonNullable<TermsAnnexes["facility"]["report"]> | null;
   limits: ScheduleLimits;
   subjects: readonly SpecimenCase[];
   checks: TermsAnnexes["checks"];
@@ -92,6 +94,7 @@ export function termsAnnexes(source: AnnexSource): TermsAnnexes {
     checks: [...source.checks],
     facility: {
       reportedOn: venue.reportedOn,
+      report: source.report,
       figures: facilityFigures(venue, limits),
       answers: answers.map((fact) => ({ fact, stated: venue[fact] })),
     },

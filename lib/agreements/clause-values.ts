@@ -9,6 +9,7 @@ import { type ClauseLanguageCode, clauseLanguages } from "#lib/agreements/clause
 import { clausesIn } from "#lib/agreements/clauses/languages.ts";
 import { type ClauseFacts, clauseRule, clausesThatApply } from "#lib/agreements/clauses/library.ts";
 import {
+  type CancellationEnds,
   type FactName,
   isSetParameter,
   type ParameterName,
@@ -19,6 +20,7 @@ import {
   standardOf,
 } from "#lib/agreements/clauses/parameters.ts";
 import { type ClauseValues, writeClause } from "#lib/agreements/clauses/written-clause.ts";
+import { reasonsForCourier } from "#lib/agreements/courier.ts";
 import type {
   Party,
   Restriction,
@@ -32,9 +34,10 @@ import type {
   ParameterValue,
   TermsAnnexes,
 } from "#lib/agreements/terms-annexes.ts";
+import type { EmergencyLine } from "#lib/people/emergency.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
-import { isExport } from "#lib/suitability/rules/case.ts";
+import { isExport, practiceFor } from "#lib/suitability/rules/case.ts";
 import { sumOfCosts } from "#lib/suitability/rules/cover.ts";
 import type { LoanInput } from "#lib/suitability/schema.ts";
 
@@ -45,6 +48,7 @@ export type ClauseSource = {
   request: RequestFacts;
   title: string;
   lender: Party;
+  lenderEmergency: EmergencyLine;
   borrower: Party & { contactName: string; contactEmail: string; contactPhone: string };
   subjects: readonly SpecimenCase[];
   schedule: readonly ScheduleRow[];
@@ -54,6 +58,7 @@ export type ClauseSource = {
   opensOn: DateText | null;
   currency: string;
   costing: TermsAnnexes["costing"];
+  cancellation: CancellationEnds | null;
   languages: readonly ClauseLanguageCode[];
   allowed: Pick<LoanInput, "pictures" | "activities">;
   parameters: OwnParameters;
@@ -76,24 +81,48 @@ export function clauseFacts({ request, subjects }: Pick<ClauseSource, "request" 
 
 const massOf = ({ specimen }: SpecimenCase) => specimen.mountedMassKg ?? specimen.massKg ?? 0;
 
+/** The number, and behind one that is not answered at every hour when it is, in each language of the agreement. */
+function emergencyWords({ phone, hours }: EmergencyLine, languages: readonly ClauseLanguageCode[]): string {
+  if (hours === "any hour") return phone;
+  return `${phone} (${languages.map((code) => clausesIn[code].officeHours).join(" / ")})`;
+}
+
 export function standardFacts({
   request,
   lender,
+  lenderEmergency,
   borrower,
   subjects,
-}: Pick<ClauseSource, "request" | "lender" | "borrower" | "subjects">): StandardFacts {
+  languages,
+  currency,
+  parameters,
+  cancellation,
+}: Pick<
+  ClauseSource,
+  | "request"
+  | "lender"
+  | "lenderEmergency"
+  | "borrower"
+  | "subjects"
+  | "languages"
+  | "currency"
+  | "parameters"
+  | "cancellation"
+>): StandardFacts {
   return {
     lenderName: lender.name,
     lenderCity: lender.city,
     lenderEmail: lender.email,
-    lenderPhone: lender.phone,
+    lenderEmergency: emergencyWords(lenderEmergency, languages),
     contactName: borrower.contactName,
     contactPhone: borrower.contactPhone,
+    practice: practiceFor(request),
     isPaidAdmission: request.paidAdmission,
     isExhibition: request.purpose === "exhibition",
     hasJars: subjects.some(({ specimen }) => specimen.preparation === "fluid-preserved"),
-    hasWholeBody: subjects.some(({ specimen }) => specimen.kind === "whole body"),
+    hasCourierReason: reasonsForCourier({ request, subjects, currency, parameters }).length > 0,
     heaviestKg: Math.max(0, ...subjects.map(massOf)),
+    cancellation,
   };
 }
 

@@ -169,6 +169,8 @@ const shared = {
         startsAt: Moment,
         endsAt: Moment,
         coversTransit: z.boolean(),
+        /** Whether it holds while the specimens stay at the venue; earlier versions do not say it. */
+        coversStay: z.boolean().optional(),
         territories: z.array(text),
       }),
     ),
@@ -254,6 +256,19 @@ export function findTerms(frozen: string): AgreementTerms | null {
   return AgreementTerms.safeParse(parsedJson(frozen)).data ?? null;
 }
 
+/** A figure that a frozen version agrees in one of its clauses; null where it names none. */
+export function figureAgreed(frozen: string, clause: string, parameter: string): number | null {
+  const terms = findTerms(frozen);
+  if (terms === null || terms.format === "loan-agreement-2") return null;
+  const agreed = terms.clauses.find(({ id }) => id === clause);
+  const figure = agreed?.parameters.find(({ name }) => name === parameter)?.value;
+  return typeof figure === "number" ? figure : null;
+}
+
+/** Days of notice that a frozen version agrees for a recall for the lender's own need; null where it names none. */
+export const recallNoticeAgreed = (frozen: string): number | null =>
+  figureAgreed(frozen, "recall", "recallDays");
+
 /** Where accession numbers have stood in every form so far. */
 const AnySchedule = z.object({ schedule: z.array(z.object({ accessionNumber: z.string() })) });
 
@@ -281,11 +296,28 @@ function said(terms: CurrentTerms): string {
   });
 }
 
+/** The terms without what an earlier version had no place for: that it is said now changes nothing that was agreed. */
+function asFarAsSaidIn(earlier: CurrentTerms, terms: CurrentTerms): CurrentTerms {
+  const { cover, annexes } = terms;
+  const saysStay = earlier.cover.certificates.some(({ coversStay }) => coversStay !== undefined);
+  const { report: _report, ...facility } = annexes.facility;
+  return {
+    ...terms,
+    cover: {
+      ...cover,
+      certificates: saysStay
+        ? cover.certificates
+        : cover.certificates.map(({ coversStay: _stay, ...certificate }) => certificate),
+    },
+    annexes: earlier.annexes.facility.report === undefined ? { ...annexes, facility } : annexes,
+  };
+}
+
 /**
  * Whether a frozen version says the same as these terms but for its number, its date
- * and what it amends. One of another form does not.
+ * and what it amends, as far as it had a place to say it. One of another form does not.
  */
 export function saysTheSame(frozen: string, terms: CurrentTerms): boolean {
   const read = CurrentTerms.safeParse(parsedJson(frozen));
-  return read.success && said(read.data) === said(terms);
+  return read.success && said(read.data) === said(asFarAsSaidIn(read.data, terms));
 }

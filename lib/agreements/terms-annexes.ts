@@ -91,6 +91,11 @@ export const TermsAnnexes = z.strictObject({
   /** C: what the venue says of itself beside the limits of the group. */
   facility: z.strictObject({
     reportedOn: DateText.nullable(),
+    /** The facility report that the figures are from; null without one, and left out by earlier versions. */
+    report: z
+      .strictObject({ version: count.min(1), reportedOn: DateText, validUntil: DateText })
+      .nullable()
+      .optional(),
     figures: z.array(FacilityFigure),
     answers: z.array(z.strictObject({ fact: text, stated: z.boolean().nullable() })),
   }),

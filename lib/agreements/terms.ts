@@ -10,6 +10,7 @@
 import { termsAnnexes } from "#lib/agreements/annex-data.ts";
 import { frozenClauses, type OwnParameters } from "#lib/agreements/clause-values.ts";
 import type { ClauseLanguageCode } from "#lib/agreements/clauses/language.ts";
+import type { CancellationEnds } from "#lib/agreements/clauses/parameters.ts";
 import {
   type AgreementTerms,
   bandQuantities,
@@ -36,6 +37,7 @@ import {
 } from "#lib/environment/group-limits.ts";
 import type { CommonLimits } from "#lib/environment/schema.ts";
 import { limitsOfSpecimen } from "#lib/environment/specimen-limits.ts";
+import type { EmergencyLine } from "#lib/people/emergency.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { sizeWithThickness } from "#lib/specimens/sheet-size.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
@@ -51,6 +53,7 @@ export type TermsFacts = {
   request: RequestFacts;
   loan: AgreementTerms["loan"];
   lender: Party;
+  lenderEmergency: EmergencyLine;
   borrower: AgreementTerms["borrower"];
   subjects: readonly TermsSubject[];
   certificates: AgreementTerms["cover"]["certificates"];
@@ -65,7 +68,10 @@ export type TermsFacts = {
   /** What was set for this loan. */
   parameters: OwnParameters;
   checks: TermsAnnexes["checks"];
+  facilityReport: NonNullable<TermsAnnexes["facility"]["report"]> | null;
   costing: TermsAnnexes["costing"];
+  /** Of the accepted quotation. */
+  cancellation: CancellationEnds | null;
   amends: Amendment | null;
 };
 
@@ -204,6 +210,7 @@ export function agreementTerms(facts: TermsFacts): CurrentTerms {
       request,
       title: facts.loan.title,
       lender: facts.lender,
+      lenderEmergency: facts.lenderEmergency,
       borrower: facts.borrower,
       subjects,
       schedule,
@@ -213,12 +220,14 @@ export function agreementTerms(facts: TermsFacts): CurrentTerms {
       opensOn: facts.opensOn,
       currency: costing?.total.currency ?? sum.currency ?? facts.currency,
       costing,
+      cancellation: facts.cancellation,
       languages,
       allowed,
       parameters: facts.parameters,
     }),
     annexes: termsAnnexes({
       venue,
+      report: facts.facilityReport,
       limits,
       subjects,
       checks: facts.checks,

@@ -1,4 +1,5 @@
 /** Two values for each parameter of the clauses, so that a test can change one and look for it. */
+
 import {
   isSetParameter,
   type ParameterName,
@@ -8,19 +9,22 @@ import {
   standardOf,
 } from "#lib/agreements/clauses/parameters.ts";
 import type { ParameterValue } from "#lib/agreements/terms-annexes.ts";
+import { defaultPractice } from "#lib/people/practice.ts";
 
 const facts: StandardFacts = {
   lenderName: "Centre",
   lenderCity: "Port Selwyn",
   lenderEmail: "a@b.example",
-  lenderPhone: "+47 1",
+  lenderEmergency: "+47 1",
   contactName: "A. Lecturer",
   contactPhone: "+47 2",
   isPaidAdmission: false,
   isExhibition: false,
   hasJars: false,
-  hasWholeBody: false,
+  hasCourierReason: false,
+  practice: defaultPractice,
   heaviestKg: 4,
+  cancellation: null,
 };
 
 type Pair = { before: ParameterValue; after: ParameterValue };

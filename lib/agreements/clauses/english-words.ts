@@ -245,7 +245,11 @@ export const englishWords: Omit<ClauseLanguage, "locale" | "clauses"> = {
     lossPayee: { lender: "the lender", owner: "the owner" },
     subrogation: { waived: "waived, but for intent", kept: "kept" },
     liabilityCap: { "replacement cost": "up to the replacement cost", "no cap": "without a cap" },
-    activities: { sampling: "sampling", "casting and scanning": "casting and scanning" },
+    activities: {
+      sampling: "sampling",
+      "casting and scanning": "casting and scanning",
+      "dissection before visitors": "dissection before visitors",
+    },
     samplingAllowed: {
       no: "The borrower samples no tissue, fluid or surface.",
       "by permission":
@@ -332,6 +336,7 @@ export const englishWords: Omit<ClauseLanguage, "locale" | "clauses"> = {
     vibration: "no drilling, hammering or loud bass in rooms that touch it",
   },
   notStated: "not stated",
+  officeHours: "office hours",
   none: "none",
   noLimit: "no limit stated",
   fluids: {

@@ -131,11 +131,11 @@ export const english: ClauseLanguage = {
     },
     transport: {
       heading: "Transport",
-      text: "Carriers: {carriers}. The specimens travel by {transportMode}, in a vehicle with air suspension and a controlled load space, with at least {driversLeast|driver|drivers}, locked or attended at every moment. Change of vehicle: {transshipment}. The borrower proposes carrier and route {transportApprovalDays|day|days} before departure; the lender approves them in writing, and annex E holds them. Without approval nothing is handed over, and a carrier that departs from the route is stopped at the next safe place.",
+      text: "Carriers: {carriers}. The specimens travel by {transportMode}, in a vehicle with air suspension and a controlled load space whose temperature is recorded, with at least {driversLeast|driver|drivers}, locked or attended at every moment. Change of vehicle: {transshipment}. The borrower proposes carrier and route {transportApprovalDays|day|days} before departure; the lender approves them in writing, and annex E holds them. Without approval nothing is handed over, and a carrier that departs from the route is stopped at the next safe place.",
     },
     courier: {
       heading: "Courier",
-      text: "The lender's courier: {courier}. A courier may stop loading, unpacking and hanging until a danger is met, and signs the checks for the lender. For a courier who travels, {courierClass}, {courierNights|night|nights} and {courierPerDay} {currency} a day are provided, and clause 15 says by whom. The parties ask first whether the journey is needed. A crate that a courier is to attend stays closed until they are there or have joined by video.",
+      text: "The lender's courier: {courier}. A courier may stop loading, unpacking and placing until a danger is met, and signs the checks for the lender. For a courier who travels, {courierClass}, {courierNights|night|nights} and {courierPerDay} {currency} a day are provided, and clause 15 says by whom. The parties ask first whether the journey is needed. A crate that a courier is to attend stays closed until they are there or have joined by video.",
     },
     border: {
       heading: "Customs and permits",

@@ -252,7 +252,11 @@ export const frenchWords: Omit<ClauseLanguage, "locale" | "clauses"> = {
       "replacement cost": "jusqu’au coût de remplacement",
       "no cap": "sans plafond",
     },
-    activities: { sampling: "prélèvement", "casting and scanning": "moulage et numérisation" },
+    activities: {
+      sampling: "prélèvement",
+      "casting and scanning": "moulage et numérisation",
+      "dissection before visitors": "dissection devant des visiteurs",
+    },
     samplingAllowed: {
       no: "L’emprunteur ne prélève ni tissu, ni liquide, ni surface.",
       "by permission":
@@ -359,6 +363,7 @@ export const frenchWords: Omit<ClauseLanguage, "locale" | "clauses"> = {
     vibration: "ni perçage, ni coups, ni basses fortes dans les salles voisines",
   },
   notStated: "non indiqué",
+  officeHours: "aux heures de bureau",
   none: "aucun",
   noLimit: "aucune limite indiquée",
   fluids: {

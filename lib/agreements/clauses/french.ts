@@ -8,6 +8,7 @@ import type { ClauseLanguage } from "#lib/agreements/clauses/language.ts";
 
 export const french: ClauseLanguage = {
   locale: "fr-FR",
+  firstOfMonth: "1er",
   clauses: {
     parties: {
       heading: "Parties et signataires",
@@ -131,7 +132,7 @@ export const french: ClauseLanguage = {
     },
     transport: {
       heading: "Transport",
-      text: "Transporteurs\u00A0: {carriers}. Les spécimens voyagent ainsi\u00A0: {transportMode}, dans un véhicule à suspension pneumatique et à espace de charge régulé, avec au moins {driversLeast|conducteur|conducteurs}, fermés à clé ou gardés à tout moment. Changement de véhicule\u00A0: {transshipment}. L’emprunteur propose transporteur et itinéraire {transportApprovalDays|jour|jours} avant le départ\u00A0; le prêteur les approuve par écrit, et l’annexe E les fixe. Sans approbation, rien n’est remis, et un transporteur qui s’écarte de l’itinéraire est arrêté au prochain lieu sûr.",
+      text: "Transporteurs\u00A0: {carriers}. Les spécimens voyagent ainsi\u00A0: {transportMode}, dans un véhicule à suspension pneumatique et à espace de charge régulé, dont la température est enregistrée, avec au moins {driversLeast|conducteur|conducteurs}, fermés à clé ou gardés à tout moment. Changement de véhicule\u00A0: {transshipment}. L’emprunteur propose transporteur et itinéraire {transportApprovalDays|jour|jours} avant le départ\u00A0; le prêteur les approuve par écrit, et l’annexe E les fixe. Sans approbation, rien n’est remis, et un transporteur qui s’écarte de l’itinéraire est arrêté au prochain lieu sûr.",
     },
     courier: {
       heading: "Convoyage",

@@ -249,7 +249,11 @@ export const germanWords: Omit<ClauseLanguage, "locale" | "clauses"> = {
     lossPayee: { lender: "der Verleiher", owner: "wer Eigentum hat" },
     subrogation: { waived: "verzichtet, außer bei Vorsatz", kept: "bleibt" },
     liabilityCap: { "replacement cost": "bis zur Höhe der Ersatzkosten", "no cap": "ohne Obergrenze" },
-    activities: { sampling: "Probenahme", "casting and scanning": "Abformen und Scannen" },
+    activities: {
+      sampling: "Probenahme",
+      "casting and scanning": "Abformen und Scannen",
+      "dissection before visitors": "Präparieren vor Publikum",
+    },
     samplingAllowed: {
       no: "Der Entleiher nimmt keine Probe von Gewebe, Flüssigkeit oder Oberfläche.",
       "by permission":
@@ -356,6 +360,7 @@ export const germanWords: Omit<ClauseLanguage, "locale" | "clauses"> = {
     vibration: "kein Bohren, Hämmern oder lauter Bass in angrenzenden Räumen",
   },
   notStated: "nicht angegeben",
+  officeHours: "zu Bürozeiten",
   none: "keine",
   noLimit: "keine Grenze angegeben",
   fluids: {

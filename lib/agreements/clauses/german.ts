@@ -131,7 +131,7 @@ export const german: ClauseLanguage = {
     },
     transport: {
       heading: "Transport",
-      text: "Frachtführer: {carriers}. Die Präparate reisen auf diesem Weg: {transportMode}, in einem luftgefederten Fahrzeug mit geregeltem Laderaum, mit mindestens {driversLeast|Fahrerin oder Fahrer|Fahrenden}, in jedem Augenblick verschlossen oder bewacht. Wechsel des Fahrzeugs: {transshipment}. Der Entleiher schlägt Frachtführer und Strecke {transportApprovalDays|Tag|Tage} vor der Abfahrt vor; der Verleiher billigt sie schriftlich, und Anlage E hält sie fest. Ohne Billigung wird nichts übergeben, und wer von der Strecke abweicht, wird am nächsten sicheren Ort angehalten.",
+      text: "Frachtführer: {carriers}. Die Präparate reisen auf diesem Weg: {transportMode}, in einem luftgefederten Fahrzeug mit geregeltem Laderaum, dessen Temperatur aufgezeichnet wird, mit mindestens {driversLeast|Fahrerin oder Fahrer|Fahrenden}, in jedem Augenblick verschlossen oder bewacht. Wechsel des Fahrzeugs: {transshipment}. Der Entleiher schlägt Frachtführer und Strecke {transportApprovalDays|Tag|Tage} vor der Abfahrt vor; der Verleiher billigt sie schriftlich, und Anlage E hält sie fest. Ohne Billigung wird nichts übergeben, und wer von der Strecke abweicht, wird am nächsten sicheren Ort angehalten.",
     },
     courier: {
       heading: "Begleitung",
@@ -147,7 +147,7 @@ export const german: ClauseLanguage = {
     },
     receipt: {
       heading: "Empfang und Ruhe",
-      text: "Bei der Ankunft zählt der Entleiher die Kisten, sieht nach Plomben und Außenseiten und bestätigt den Empfang innerhalb von {receiptHours|Stunde|Stunden}, mit Bemerkungen und Bildern von allem Ungewöhnlichen. Die Kisten ruhen mindestens {restHours|Stunde|Stunden} geschlossen im Raum, und bis zu dem Augenblick, den das Programm nennt, wenn er später liegt. Nach dem Öffnen werden Präparate und Bestandteile gezählt, und eine zweite Bestätigung wird unterzeichnet. Eine zu früh geöffnete Kiste wird dem Verleiher gemeldet, und für den Schaden durch Feuchte steht der Entleiher ein.",
+      text: "Bei der Ankunft zählt der Entleiher die Kisten, sieht nach Siegeln und Außenseiten und bestätigt den Empfang innerhalb von {receiptHours|Stunde|Stunden}, mit Bemerkungen und Bildern von allem Ungewöhnlichen. Die Kisten ruhen mindestens {restHours|Stunde|Stunden} geschlossen im Raum, und bis zu dem Augenblick, den das Programm nennt, wenn er später liegt. Nach dem Öffnen werden Präparate und Bestandteile gezählt, und eine zweite Bestätigung wird unterzeichnet. Eine zu früh geöffnete Kiste wird dem Verleiher gemeldet, und für den Schaden durch Feuchte steht der Entleiher ein.",
     },
     access: {
       heading: "Aufsicht und Zugang",

@@ -13,6 +13,8 @@ export type ClauseLanguageCode = (typeof clauseLanguages)[number];
 
 export type ClauseLanguage = {
   locale: string;
+  /** The first day of a month, where it is written otherwise than the others. */
+  firstOfMonth?: string;
   clauses: Readonly<Record<ClauseId, { heading: string; text: string }>>;
   /** What each parameter is called where it is listed, its unit included. */
   labels: Readonly<Record<ParameterName, string>>;
@@ -20,6 +22,8 @@ export type ClauseLanguage = {
   /** What stands where the parties have said nothing of their own. */
   standardWords: Readonly<Record<WordsName, string>>;
   notStated: string;
+  /** Behind a telephone number that is not answered at every hour. */
+  officeHours: string;
   none: string;
   noLimit: string;
   fluids: Readonly<Record<(typeof fluids)[number], string>>;

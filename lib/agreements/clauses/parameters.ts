@@ -5,6 +5,7 @@
  * hand. Whole numbers only; the unit stands in the label of each language.
  * Invariant: every standard that is a number lies within its range.
  */
+import { mostPracticeDays, type PracticeFigures } from "#lib/people/practice.ts";
 import {
   audiences,
   displayStyles,
@@ -22,14 +23,28 @@ export type StandardFacts = {
   lenderName: string;
   lenderCity: string;
   lenderEmail: string;
-  lenderPhone: string;
+  /** Its number at any hour, or its telephone with the hours at which it is answered. */
+  lenderEmergency: string;
   contactName: string;
   contactPhone: string;
   isPaidAdmission: boolean;
   isExhibition: boolean;
   hasJars: boolean;
-  hasWholeBody: boolean;
+  /** Whether anything speaks for a courier who travels. */
+  hasCourierReason: boolean;
+  /** The figures by which the house lends. */
+  practice: PracticeFigures;
   heaviestKg: number;
+  /** Of the accepted quotation; null where there is none. */
+  cancellation: CancellationEnds | null;
+};
+
+/** Where a scale of cancellation begins and where it ends. */
+export type CancellationEnds = {
+  earlyDays: number;
+  earlyPercent: number;
+  lateDays: number;
+  latePercent: number;
 };
 
 type StandardOf<Value> = Value | ((facts: StandardFacts) => Value);
@@ -104,7 +119,7 @@ const factChoices = <const Options extends readonly string[]>(options: Options) 
   ({ kind: "fact choices", options }) as const;
 
 const hours = [1, 720] as const;
-const days = [0, 365] as const;
+const days = [0, mostPracticeDays] as const;
 const months = [1, 120] as const;
 const percent = [0, 100] as const;
 const bearers = ["borrower", "lender", "shared"] as const;
@@ -119,7 +134,7 @@ export const clauseParameters = {
   borrowerRegister: text("", practice),
   lenderSigner: text("", practice),
   borrowerSigner: text("", practice),
-  lenderEmergency: text((facts) => facts.lenderPhone, centre),
+  lenderEmergency: text((facts) => facts.lenderEmergency, centre),
   borrowerEmergency: text((facts) => facts.contactPhone, request),
   precedence: choice(["conditions first", "clauses first"], "conditions first", derived),
   rulingLanguage: fact("fact language"),
@@ -160,10 +175,10 @@ export const clauseParameters = {
   venueAddress: fact("fact text"),
   rooms: words(derived),
   moveConsentDays: number(14, days, practice),
-  extensionRequestDays: number(30, days, practice),
+  extensionRequestDays: number(({ practice }) => practice.extensionNoticeDays, days, practice),
   extensionAnswerDays: number(14, days, practice),
   loanMaxMonths: number((facts) => (facts.isExhibition ? 12 : 36), months, practice),
-  recallDays: number(30, days, recallOfThirty),
+  recallDays: number(({ practice }) => practice.recallNoticeDays, days, recallOfThirty),
   recallAtOnceDays: number(7, days, practice),
   recallCosts: choice(bearers, "lender", derived),
   costOfPreparation: choice(bearers, "borrower", practice),
@@ -246,10 +261,10 @@ export const clauseParameters = {
   transportMode: choice(["road", "road and air", "road and sea"], "road", practice),
   transportApprovalDays: number(14, days, practice),
   driversLeast: number(2, [1, 6], practice),
-  transshipment: choice(["none", "with consent"], "with consent", practice),
+  transshipment: choice(["none", "with consent"], "none", practice),
   courier: choice(
     ["travels", "by video", "none"],
-    (facts) => (facts.hasWholeBody ? "travels" : "by video"),
+    (facts) => (facts.hasCourierReason ? "travels" : "by video"),
     practice,
   ),
   courierNights: number(3, [0, 60], practice),
@@ -279,17 +294,17 @@ export const clauseParameters = {
   labelApprovalDays: number(21, days, practice),
   acknowledgement: choice(["shown", "not shown"], "shown", derived),
   copies: number(2, [0, 100], practice),
-  attendanceDays: number(60, days, practice),
+  attendanceDays: number((facts) => facts.cancellation?.earlyDays ?? 60, days, practice),
   promotion: choice(["not allowed", "with approval"], "not allowed", derived),
   objectionHours: number(48, hours, codeOfEthics),
   objectionReviewDays: number(10, days, derived),
   dataContact: text((facts) => facts.lenderEmail, centre),
   retentionMonths: number(24, months, practice),
   breachHours: number(72, hours, memory("General data protection regulation, Article 33: 72 hours")),
-  cancelEarlyDays: number(60, days, practice),
-  cancelEarlyPercent: number(25, percent, practice),
-  cancelLateDays: number(14, days, practice),
-  cancelLatePercent: number(100, percent, practice),
+  cancelEarlyDays: number((facts) => facts.cancellation?.earlyDays ?? 60, days, practice),
+  cancelEarlyPercent: number((facts) => facts.cancellation?.earlyPercent ?? 25, percent, practice),
+  cancelLateDays: number((facts) => facts.cancellation?.lateDays ?? 14, days, practice),
+  cancelLatePercent: number((facts) => facts.cancellation?.latePercent ?? 100, percent, practice),
   cureDays: number(7, days, practice),
   deposit: number(0, [0, 10_000_000], practice),
   amendmentDays: number(10, days, practice),
@@ -301,7 +316,7 @@ export const clauseParameters = {
   counterparts: number(2, [1, 10], practice),
   signedDays: number(30, days, practice),
   dispositionDueOn: fact("fact day"),
-  dispositionMarginDays: number(60, days, derived),
+  dispositionMarginDays: number(({ practice }) => practice.dispositionMarginDays, days, derived),
   dispositionBy: text((facts) => facts.lenderName, centre),
   animalPapers: fact("fact papers"),
   animalPaperDays: number(14, days, practice),

@@ -8,6 +8,7 @@ import type { ClauseId } from "#lib/agreements/clauses/library.ts";
 import { type ParameterName, parameterOf } from "#lib/agreements/clauses/parameters.ts";
 import type { PaperOnRecord, ParameterValue } from "#lib/agreements/terms-annexes.ts";
 import type { DateText } from "#lib/platform/dates.ts";
+import { minorDigits } from "#lib/platform/money.ts";
 import type { Money } from "#lib/specimens/schema.ts";
 
 export type ClauseValues = Readonly<Partial<Record<ParameterName, ParameterValue>>>;
@@ -21,9 +22,7 @@ export function numberWords(value: number, { locale }: ClauseLanguage): string {
 
 /** Money for a sentence: 1234500 cents as "12,345.00 EUR", in the way of the language. */
 export function moneyWords({ minor, currency }: Money, { locale }: ClauseLanguage): string {
-  const digits =
-    new Intl.NumberFormat(locale, { style: "currency", currency }).resolvedOptions().maximumFractionDigits ??
-    2;
+  const digits = minorDigits(currency);
   const amount = new Intl.NumberFormat(locale, {
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
@@ -32,14 +31,15 @@ export function moneyWords({ minor, currency }: Money, { locale }: ClauseLanguag
 }
 
 /** A day for a sentence: "2027-03-01" as "1 March 2027". */
-export function dayWords(day: DateText, { locale }: ClauseLanguage): string {
+export function dayWords(day: DateText, { locale, firstOfMonth }: ClauseLanguage): string {
   const format = new Intl.DateTimeFormat(locale, {
     day: "numeric",
     month: "long",
     year: "numeric",
     timeZone: "UTC",
   });
-  return format.format(new Date(`${day}T00:00:00Z`));
+  const written = format.format(new Date(`${day}T00:00:00Z`));
+  return firstOfMonth === undefined ? written : written.replace(/^1(?= )/, firstOfMonth);
 }
 
 function countryWords(code: string, { locale }: ClauseLanguage): string {

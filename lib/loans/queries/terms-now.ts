@@ -4,14 +4,18 @@
  */
 
 import { amendmentOf, type Kept, type KeptVersion, keptOf } from "#lib/agreements/amendment.ts";
+import { type CourierReason, reasonsForCourier } from "#lib/agreements/courier.ts";
 import { type CurrentTerms, findTerms, type TermsCrate } from "#lib/agreements/frozen-terms.ts";
 import { agreementTerms, type TermsFacts } from "#lib/agreements/terms.ts";
 import type { TermsAnnexes } from "#lib/agreements/terms-annexes.ts";
+import { readCosting } from "#lib/costing/frozen.ts";
 import { isLive, loanState } from "#lib/loans/loan-state.ts";
 import { type CaseSubject, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { currentDecisions } from "#lib/loans/stored-request.ts";
+import { emergencyLine } from "#lib/people/emergency.ts";
 import { mayDo } from "#lib/people/permission.ts";
+import { newestReportOf } from "#lib/people/queries/facility.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
@@ -57,19 +61,34 @@ function checksOf(subjects: readonly CaseSubject[]): TermsAnnexes["checks"] {
   );
 }
 
-/** The accepted quotation, where there is one. */
-async function acceptedCosting(reader: Reader, loanId: Id): Promise<TermsAnnexes["costing"]> {
+type Accepted = Pick<TermsFacts, "costing" | "cancellation">;
+
+/** What the accepted quotation gives the agreement, where there is one. */
+async function acceptedQuotation(reader: Reader, loanId: Id): Promise<Accepted> {
   const row = await reader.costing.findFirst({
     where: { loanId, kind: "quotation", answer: { outcome: "accepted" } },
     orderBy: { version: "desc" },
   });
-  if (row === null) return null;
+  if (row === null) return { costing: null, cancellation: null };
+  const { cancellation } = readCosting(row.content);
+  const [early, late] = [cancellation[0], cancellation.at(-1)];
   return {
-    kind: row.kind,
-    version: row.version,
-    sha256: row.sha256,
-    total: { minor: Number(row.totalMinor), currency: row.currency },
-    drawnUpOn: toDateText(row.drawnUpAt),
+    costing: {
+      kind: row.kind,
+      version: row.version,
+      sha256: row.sha256,
+      total: { minor: Number(row.totalMinor), currency: row.currency },
+      drawnUpOn: toDateText(row.drawnUpAt),
+    },
+    cancellation:
+      early && late
+        ? {
+            earlyDays: early.daysBefore,
+            earlyPercent: Number(early.percent),
+            lateDays: late.daysBefore,
+            latePercent: Number(late.percent),
+          }
+        : null,
   };
 }
 
@@ -98,6 +117,7 @@ async function termsFactsOf(
   const { borrower } = row;
   const crates = await cratesOf(reader, row.id);
   const stages = await stagesOf(reader, row.id);
+  const report = await newestReportOf(reader, row.venueId);
   const { name, address, city, countryCode, email, phone } = borrower;
   return {
     request,
@@ -110,6 +130,7 @@ async function termsFactsOf(
       email: centre.email,
       phone: centre.phone,
     },
+    lenderEmergency: emergencyLine(centre),
     borrower: {
       name,
       address,
@@ -122,6 +143,11 @@ async function termsFactsOf(
       contactPhone: row.contactPhone,
     },
     subjects,
+    facilityReport: report && {
+      version: report.version,
+      reportedOn: report.reportedOn,
+      validUntil: report.validUntil,
+    },
     certificates: row.covers.map((cover) => ({
       insurer: cover.insurer,
       policyNumber: cover.policyNumber,
@@ -129,6 +155,7 @@ async function termsFactsOf(
       startsAt: cover.startsAt.toISOString(),
       endsAt: cover.endsAt.toISOString(),
       coversTransit: cover.coversTransit,
+      coversStay: cover.coversStay,
       territories: cover.territories,
     })),
     crates: crates.filter((crate) => crate.contents.length > 0).map(toTermsCrate),
@@ -152,7 +179,7 @@ async function termsFactsOf(
     languages,
     parameters,
     checks: checksOf(subjects),
-    costing: await acceptedCosting(reader, row.id),
+    ...(await acceptedQuotation(reader, row.id)),
     amends: null,
   };
 }
@@ -181,8 +208,11 @@ export async function termsNow(
 
 const beforeRelease: readonly string[] = ["accepted", "agreed", "preparing"];
 
-/** The next version before it is frozen; null where nothing can be drawn up, and for who may not. */
-export async function findTermsNow(viewer: Viewer, loanId: Id): Promise<CurrentTerms | null> {
+/** The next version before it is frozen, with what speaks for a courier. */
+export type TermsDraft = { terms: CurrentTerms; courier: CourierReason[] };
+
+/** Null where nothing can be drawn up, and for who may not. */
+export async function findTermsDraft(viewer: Viewer, loanId: Id): Promise<TermsDraft | null> {
   await requireLoanFile(viewer, loanId);
   if (!mayDo(viewer, "drawUpAgreement")) return null;
   const reader = database();
@@ -194,6 +224,16 @@ export async function findTermsNow(viewer: Viewer, loanId: Id): Promise<CurrentT
     isEnded: loanCase.row.closedAt !== null,
   });
   if (!beforeRelease.includes(state) || !loanCase.lines.some((line) => isLive(line.state))) return null;
-  const { terms } = await termsNow(reader, loanCase, { languages: null, parameters: null, today: today() });
-  return terms;
+  const { terms, newest } = await termsNow(reader, loanCase, {
+    languages: null,
+    parameters: null,
+    today: today(),
+  });
+  const { parameters } = keptOf(newest === null ? null : findTerms(newest.terms));
+  const { request, subjects, centre } = loanCase;
+  return { terms, courier: reasonsForCourier({ request, subjects, currency: centre.currency, parameters }) };
+}
+
+export async function findTermsNow(viewer: Viewer, loanId: Id): Promise<CurrentTerms | null> {
+  return (await findTermsDraft(viewer, loanId))?.terms ?? null;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { papersOf } from "#lib/agreements/clause-values.ts";
 import { agreementTerms } from "#lib/agreements/terms.ts";
+import { practiceOf } from "#lib/people/practice.ts";
 import { aTermsSubject as subject, termsFacts } from "#tests/lib/agreements/terms-facts.ts";
 import { aConsentFact } from "#tests/support/consents.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
@@ -26,12 +27,27 @@ test("a clause with something set is not standard, and all others are", () => {
 
 test("standards follow the centre, the request and what is lent", () => {
   expect(setIn("lenderEmergency")).toBe("+47 1");
+  const inOffice = { lenderEmergency: { phone: "+47 2", hours: "office hours" as const } };
+  expect(setIn("lenderEmergency", inOffice)).toBe("+47 2 (office hours)");
+  expect(setIn("lenderEmergency", { ...inOffice, languages: ["de", "fr"] })).toBe(
+    "+47 2 (zu Bürozeiten / aux heures de bureau)",
+  );
   expect(setIn("responsiblePerson")).toBe("A. Lecturer");
   expect(setIn("restHours")).toBe(24);
   expect(setIn("restHours", { subjects: [subject({ specimen: { preparation: "fluid-preserved" } })] })).toBe(
     48,
   );
   expect(setIn("priceClass", { request: aRequestFact({ paidAdmission: true }) })).toBe("recovers costs");
+  const jarOf = (freeFluidMl: number) =>
+    subject({ specimen: { legal: { ...aSpecimenCase().specimen.legal, freeFluidMl } } });
+  const known = aRequestFact({ practice: practiceOf({ courierLoans: 0 }) });
+  expect(setIn("courier", { request: known, subjects: [jarOf(5_000)] })).toBe("by video");
+  expect(setIn("courier", { request: known, subjects: [jarOf(5_001)] })).toBe("travels");
+  expect(setIn("transshipment")).toBe("none");
+  const practice = practiceOf({ recallNoticeDays: 45, extensionNoticeDays: 21 });
+  const house = { request: aRequestFact({ practice }) };
+  expect([setIn("recallDays"), setIn("extensionRequestDays")]).toEqual([30, 30]);
+  expect([setIn("recallDays", house), setIn("extensionRequestDays", house)]).toEqual([45, 21]);
 });
 
 describe("of consent the strictest speaks", () => {

@@ -5,6 +5,7 @@ import {
   clausesAgreed,
   findTerms,
   readTerms,
+  recallNoticeAgreed,
   rulingLanguage,
   saysTheSame,
   scheduledNumbers,
@@ -182,6 +183,14 @@ describe("the clauses as they were agreed", () => {
   });
 });
 
+test("the notice of a recall is the one that the version agrees, and none of a text that is not read", () => {
+  const noticeOf = (parameters: Parameters<typeof termsFacts>[0]) =>
+    recallNoticeAgreed(JSON.stringify(agreementTerms(termsFacts(parameters))));
+  expect(noticeOf({})).toBe(30);
+  expect(noticeOf({ parameters: { recallDays: 45 } })).toBe(45);
+  expect(recallNoticeAgreed("{}")).toBeNull();
+});
+
 describe("the numbers of the schedule", () => {
   test("are read in every form, so that a signed version in an earlier one still lets its specimens out", () => {
     expect(scheduledNumbers(frozen)).toEqual(["AN 2019.0142"]);
@@ -224,6 +233,38 @@ describe("two versions say the same", () => {
     const amended = agreementTerms(termsFacts({ amends }));
     expect(amended.annexes.applies).toContain("M");
     expect(saysTheSame(frozen, amended)).toBe(true);
+  });
+
+  test("also where the frozen version had no place for the report of the venue and the cover of the stay", () => {
+    const certificate = {
+      insurer: "Mutual",
+      policyNumber: "1",
+      amount: { minor: 1, currency: "EUR" },
+      startsAt: "2027-01-01T00:00:00Z",
+      endsAt: "2028-01-01T00:00:00Z",
+      coversTransit: true,
+      territories: [],
+    };
+    const facilityReport = { version: 2, reportedOn: "2026-12-01", validUntil: "2028-12-01" };
+    const certificates = [{ ...certificate, coversStay: true }];
+    const now = agreementTerms(termsFacts({ certificates, facilityReport }));
+    const { report: _report, ...facility } = now.annexes.facility;
+    const earlier = canonicalText({
+      ...now,
+      cover: { ...now.cover, certificates: [certificate] },
+      annexes: { ...now.annexes, facility },
+    });
+    expect(readTerms(earlier)).toMatchObject({ cover: { certificates: [certificate] } });
+    expect(saysTheSame(earlier, now)).toBe(true);
+    // said once, another word is another version
+    const other = agreementTerms(
+      termsFacts({ certificates: [{ ...certificate, coversStay: false }], facilityReport }),
+    );
+    expect(saysTheSame(canonicalText(now), other)).toBe(false);
+    const newer = agreementTerms(
+      termsFacts({ certificates, facilityReport: { ...facilityReport, version: 3 } }),
+    );
+    expect(saysTheSame(canonicalText(now), newer)).toBe(false);
   });
 
   test("not in another language or with another notice of recall", () => {

@@ -22,6 +22,7 @@ export const termsFacts = (said: Partial<TermsFacts> = {}): TermsFacts => ({
   request: aRequestFact(),
   loan: { number: "L 2026-031", title: "Winter course", version: 1, drawnUpOn: "2027-01-10" },
   lender: party,
+  lenderEmergency: { phone: "+47 1", hours: "any hour" },
   borrower: {
     ...party,
     name: "Faculty",
@@ -30,6 +31,7 @@ export const termsFacts = (said: Partial<TermsFacts> = {}): TermsFacts => ({
     contactPhone: "+47 2",
   },
   subjects: [aTermsSubject()],
+  facilityReport: null,
   certificates: [],
   crates: [],
   stages: [],
@@ -40,6 +42,7 @@ export const termsFacts = (said: Partial<TermsFacts> = {}): TermsFacts => ({
   parameters: {},
   checks: [],
   costing: null,
+  cancellation: null,
   amends: null,
   ...said,
 });

@@ -1,3 +1,4 @@
+import fs from "node:fs";
 import { describe, expect, test } from "vitest";
 import { clauseLanguages } from "#lib/agreements/clauses/language.ts";
 import { clausesIn } from "#lib/agreements/clauses/languages.ts";
@@ -10,6 +11,8 @@ import {
   clausesThatApply,
 } from "#lib/agreements/clauses/library.ts";
 import { clauseParameters } from "#lib/agreements/clauses/parameters.ts";
+import { writeClause } from "#lib/agreements/clauses/written-clause.ts";
+import { sampleBefore } from "#tests/support/clause-samples.ts";
 
 const plain: ClauseFacts = {
   hasHuman: false,
@@ -35,7 +38,6 @@ test("clauses of human material stand only where there is some", () => {
     "anonymity",
     "licences",
     "total-loss",
-    "sampling",
     "promotion",
     "objections",
   ];
@@ -43,6 +45,11 @@ test("clauses of human material stand only where there is some", () => {
   expect(clausesThatApply({ ...plain, hasHuman: true }).filter((id) => humanOnly.includes(id))).toEqual(
     humanOnly,
   );
+});
+
+test("nothing is sampled without leave, of a person or of an animal", () => {
+  expect(clausesThatApply(plain)).toContain("sampling");
+  expect(clauseRule("sampling").isParticular).toBe(true);
 });
 
 test.each([
@@ -101,6 +108,19 @@ describe.each(clauseLanguages)("in %s", (code) => {
   });
 });
 
+/** How a clause says who, by when, and what follows otherwise. */
+const saysOf = {
+  who: /\b(lender|borrower|part(y|ies)|carriers?|couriers?|both|whoever)\b/i,
+  when: /\b(days?|hours?|months?|before|after|at once|until|within|while|during|each|every|at any time|where|when|whoever|by \d)\b/i,
+  otherwise:
+    /\b(otherwise|if not|if they|or else|fails|without|breach|ends?|pays?|bears?|owes?|charges?|refuses?|recalls?|stops|instead|until then|at the borrower's cost|counts as|answers? for|binds neither|accepts it|decides|never|only when|is not needed|no copy|withdraw|holds? only|lender's consent|not before|stays closed|taken down|at the risk)\b/i,
+};
+
+test.each(clauseIds)("clause %s says who, by when, and what follows otherwise", (id) => {
+  const { text } = writeClause(id, sampleBefore, clausesIn.en);
+  for (const [what, said] of Object.entries(saysOf)) expect(text, what).toMatch(said);
+});
+
 test("the English words are the trade's, in clauses, labels and choices", () => {
   const { clauses, labels, choices } = clausesIn.en;
   const said = [
@@ -122,6 +142,19 @@ test("German and French use the words of the trade", () => {
     expect(german).toContain(word);
   for (const word of ["spécimen", "donneur", "prêteur", "emprunteur"]) expect(french).toContain(word);
   expect(french).not.toMatch(/ [:;»]/);
+});
+
+test("German clauses and papers have one word for a seal and one for the replacement cost", () => {
+  const sources = ["lib/agreements/clauses", "lib/papers"].flatMap((folder) =>
+    fs
+      .readdirSync(folder)
+      .filter((name) => name.startsWith("german"))
+      .map((name) => fs.readFileSync(`${folder}/${name}`, "utf8")),
+  );
+  const said = sources.join("\n");
+  expect(said).toContain("Siegel");
+  expect(said).toContain("Ersatzkosten");
+  expect(said).not.toMatch(/Plombe|plombiert|Wiederbeschaffung|Ersatzwert|Versicherungswert/);
 });
 
 test("every parameter stands in a clause", () => {

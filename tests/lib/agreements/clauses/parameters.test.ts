@@ -8,19 +8,22 @@ import {
   type StandardFacts,
   standardOf,
 } from "#lib/agreements/clauses/parameters.ts";
+import { defaultPractice } from "#lib/people/practice.ts";
 
 const facts: StandardFacts = {
   lenderName: "Centre",
   lenderCity: "Port Selwyn",
   lenderEmail: "a@b.example",
-  lenderPhone: "+47 1",
+  lenderEmergency: "+47 1",
   contactName: "A. Lecturer",
   contactPhone: "+47 2",
   isPaidAdmission: false,
   isExhibition: false,
   hasJars: false,
-  hasWholeBody: false,
+  hasCourierReason: false,
+  practice: defaultPractice,
   heaviestKg: 4,
+  cancellation: null,
 };
 
 test.each(parameterNames)("the standard of %s is one that may be set, and says where it is from", (name) => {
@@ -60,14 +63,14 @@ test.each([
   expect(standardOf(clauseParameters.restHours, { ...facts, ...said })).toBe(hours);
 });
 
-test("a courier travels with a whole body, and an exhibition lasts a year at most", () => {
-  expect(standardOf(clauseParameters.courier, { ...facts, hasWholeBody: true })).toBe("travels");
+test("a courier travels where there is a reason, and an exhibition lasts a year at most", () => {
+  expect(standardOf(clauseParameters.courier, { ...facts, hasCourierReason: true })).toBe("travels");
   expect(standardOf(clauseParameters.courier, facts)).toBe("by video");
   expect(standardOf(clauseParameters.loanMaxMonths, { ...facts, isExhibition: true })).toBe(12);
 });
 
 test.each([
-  ["recallDays", 366, "clause.out-of-range"],
+  ["recallDays", 367, "clause.out-of-range"],
   ["recallDays", -1, "clause.out-of-range"],
   ["recallDays", 1.5, "clause.out-of-range"],
   ["recallDays", Number.NaN, "clause.out-of-range"],

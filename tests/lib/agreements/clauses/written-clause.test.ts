@@ -14,7 +14,8 @@ describe("a value in words", () => {
   test.each([
     ["recallDays", 1_500, ["1,500", "1.500", "1\u00A0500"]],
     ["uvMicrowattPerLumen", 7.5, ["7.5", "7,5", "7,5"]],
-    ["startsOn", "2027-03-01", ["1 March 2027", "1. März 2027", "1 mars 2027"]],
+    ["startsOn", "2027-03-01", ["1 March 2027", "1. März 2027", "1er mars 2027"]],
+    ["startsOn", "2027-03-11", ["11 March 2027", "11. März 2027", "11 mars 2027"]],
     [
       "coverNeeded",
       { minor: 1_234_500, currency: "EUR" },
@@ -46,7 +47,7 @@ describe("a value in words", () => {
       [
         "7 of Town, valid until 1 January 2028",
         "7 (Town), gültig bis 1. Januar 2028",
-        "7 (Town), valable jusqu’au 1 janvier 2028",
+        "7 (Town), valable jusqu’au 1er janvier 2028",
       ],
     ],
   ] as const)("%s %j", (name, value, words) => {
@@ -77,6 +78,8 @@ test("a clause with nothing to fill a word with is refused", () => {
 test.each([
   [{ minor: 1_234_500, currency: "EUR" }, "12,345.00 EUR"],
   [{ minor: 1_234_500, currency: "JPY" }, "1,234,500 JPY"],
+  [{ minor: 1_234_500, currency: "HUF" }, "12,345.00 HUF"],
+  [{ minor: 1_234_500, currency: "KWD" }, "1,234.500 KWD"],
 ] as const)("%j is written %s", (money, text) => {
   expect(moneyWords(money, en)).toBe(text);
 });
