@@ -5,7 +5,7 @@
  * Hours and distances that nobody has stated are left at nothing, never guessed.
  * The line for return and emergency recall is always there.
  */
-import { decimalOf, dividedBy, exactOf, roundHalfUp, times } from "#lib/costing/exact.ts";
+import { type Decimal, decimalOf, dividedBy, exactOf, roundHalfUp, times } from "#lib/costing/exact.ts";
 import {
   type CostLine,
   type CountedCode,
@@ -32,6 +32,8 @@ export type LoanForCosting = {
   costs: readonly { minor: number; currency: string }[];
   /** The borrower takes out its own cover. */
   coversItself: boolean;
+  /** Hours of treatment before it leaves, as the conservator has estimated them; nought where nobody has. */
+  treatmentHours: Decimal;
 };
 
 /** Condition checks of one specimen, out and home together; the centre's own habit, changed on the paper. */
@@ -87,6 +89,7 @@ function quantitiesOf(scale: FeeScale, loan: LoanForCosting): Partial<Record<Cou
   return {
     "loan fee": "1",
     "further specimens": String(Math.max(0, loan.specimens - included)),
+    preparation: loan.treatmentHours,
     "condition check": String(loan.specimens * checkHoursPerSpecimen),
     "new crate": String(loan.crates.length),
     "crate volume": cubicMetres(loan.crates),

@@ -9,7 +9,6 @@ import type { Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
 import { type DateText, toDate, toDateText } from "#lib/platform/dates.ts";
-import { notFound } from "#lib/platform/refusal.ts";
 
 export type FeeScaleVersion = {
   version: number;
@@ -59,11 +58,4 @@ export async function listFeeScales(viewer: Viewer): Promise<FeeScaleVersion[]> 
   const counting = rows.find(({ validFrom }) => toDateText(validFrom) <= day)?.version;
   const names = new Map(accounts.map(({ id, name }) => [id, name]));
   return rows.map((row) => toVersion(row, counting, names));
-}
-
-/** One version. @throws {Refusal} "not-found" */
-export async function getFeeScale(viewer: Viewer, version: number): Promise<FeeScaleVersion> {
-  const found = (await listFeeScales(viewer)).find((one) => one.version === version);
-  if (!found) throw notFound("fee-scale");
-  return found;
 }

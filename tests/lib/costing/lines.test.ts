@@ -23,6 +23,7 @@ const loan: LoanForCosting = {
   transitDays: 7,
   costs: [{ minor: 2_400_000, currency: "EUR" }],
   coversItself: false,
+  treatmentHours: "0",
 };
 const lineOf = (code: string, said: Partial<LoanForCosting> = {}) =>
   linesByScale(aFeeScale(), { ...loan, ...said }).find((line) => line.code === code);
@@ -44,6 +45,7 @@ test.each([
   ["customs", { isAbroad: false }, "0"],
   // nobody has stated hours, kilometres or mounts
   ["preparation", {}, "0"],
+  ["preparation", { treatmentHours: "2.75" }, "2.75"],
   ["transport out by distance", {}, "0"],
   ["mount", {}, "0"],
   ["return and recall", {}, "1"],

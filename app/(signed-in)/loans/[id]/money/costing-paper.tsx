@@ -2,9 +2,10 @@
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { moneyWords as words } from "#app/_words/en/money.ts";
-import { formatDate, formatMoment, formatMoney } from "#app/_words/format.ts";
+import { formatDate, formatMoney } from "#app/_words/format.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import type { ComparedLine, CostingContent, CostLine } from "#lib/costing/schema.ts";
 import type { QuotationState } from "#lib/costing/standing.ts";
@@ -193,7 +194,12 @@ export function CostingPaper({ sheet, before }: { sheet: CostingSheet; before: C
               {words.states[state]}
             </StateMark>,
           ],
-          [words.drawnUp, `${formatMoment(sheet.drawnUpAt)}, ${sheet.drawnUpBy}`],
+          [
+            words.drawnUp,
+            <span key="drawn">
+              <Moment at={sheet.drawnUpAt} long />, {sheet.drawnUpBy}
+            </span>,
+          ],
           content.validUntil !== null && [
             words.validUntil,
             <DateText key="until" date={content.validUntil} />,
@@ -204,7 +210,10 @@ export function CostingPaper({ sheet, before }: { sheet: CostingSheet; before: C
           ],
           answer && [
             words.answer,
-            [formatMoment(answer.answeredAt), answer.remark].filter(Boolean).join(": "),
+            <span key="answer">
+              <Moment at={answer.answeredAt} long />
+              {answer.remark !== "" && `: ${answer.remark}`}
+            </span>,
           ],
           content.note !== "" && [words.note, content.note],
           [

@@ -8,6 +8,7 @@ import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { moneyWords as words } from "#app/_words/en/money.ts";
+import { treatmentWords } from "#app/_words/en/treatment.ts";
 import { formatMoney } from "#app/_words/format.ts";
 import { quote } from "#app/(signed-in)/loans/[id]/money/actions.ts";
 import {
@@ -35,7 +36,7 @@ export const metadata: Metadata = { title: words.drawUp };
 
 const field = (row: LineRow, name: string) => words.fieldOf(row.label, name);
 
-function CountedLines({ rows }: { rows: readonly LineRow[] }) {
+function CountedLines({ rows, currency }: { rows: readonly LineRow[]; currency: string }) {
   return (
     <fieldset>
       <legend>{words.countedCaption}</legend>
@@ -68,7 +69,7 @@ function CountedLines({ rows }: { rows: readonly LineRow[] }) {
           },
           {
             key: "rate",
-            label: words.rate,
+            label: words.rateIn(currency),
             cell: (row) =>
               row.line.price.kind === "counted" && (
                 <Cell
@@ -115,16 +116,16 @@ function ShareLines({ rows }: { rows: readonly LineRow[] }) {
             label: words.shareOf,
             cell: (row) =>
               row.line.price.kind === "share" && (
-                <>
+                <span className={styles.pair}>
                   <Cell
                     name={`share-${row.key}`}
                     label={field(row, words.shareOf)}
                     value={row.line.price.share}
-                  />{" "}
+                  />
                   <span className={styles.unit}>
                     {row.line.price.per === "cent" ? words.percent : words.perMille}
                   </span>
-                </>
+                </span>
               ),
           },
           {
@@ -133,14 +134,14 @@ function ShareLines({ rows }: { rows: readonly LineRow[] }) {
             cell: (row) =>
               row.line.price.kind === "share" &&
               row.line.price.unit !== "once" && (
-                <>
+                <span className={styles.pair}>
                   <Cell
                     name={`times-${row.key}`}
                     label={field(row, words.times)}
                     value={row.line.price.times}
-                  />{" "}
+                  />
                   <span className={styles.unit}>{words.units[row.line.price.unit]}</span>
-                </>
+                </span>
               ),
           },
           {
@@ -198,14 +199,17 @@ export default async function QuotationPage({ params }: { params: Promise<{ id: 
       {(loan.request.cover !== null || (loan.covers ?? []).length > 0) && (
         <p className="quiet">{words.coverOwn}</p>
       )}
+      {before !== null && draft.treatmentHours !== "0" && (
+        <p className="quiet">{treatmentWords.inQuotation(draft.treatmentHours)}</p>
+      )}
       {draft.costsUnknown > 0 && <p className="quiet">{words.costsUnknown(draft.costsUnknown)}</p>}
       <ActForm action={quote.bind(null, id)} label={words.drawUp} button={words.drawUp}>
-        <CountedLines rows={rows.filter(({ line }) => line.price.kind === "counted")} />
+        <CountedLines rows={rows.filter(({ line }) => line.price.kind === "counted")} currency={currency} />
         <ShareLines rows={rows.filter(({ line }) => line.price.kind === "share")} />
         <OtherLines rows={otherRows(withoutRow(draft.byScale, before), currency, taxPercent.other)} />
         <ExchangeFields rows={exchangeRows(before?.exchange ?? [], foreign)} currency={currency} />
         <fieldset>
-          <legend>{words.validUntil}</legend>
+          <legend>{words.validity}</legend>
           <TextField
             label={words.validUntil}
             hint={words.validUntilHint}

@@ -5,7 +5,6 @@
  */
 import { moneyWords as words } from "#app/_words/en/money.ts";
 import type { CostingContent, CostLine, Exchange, LineDraft } from "#lib/costing/schema.ts";
-import { unitOf } from "#lib/costing/schema.ts";
 import { majorText } from "#lib/platform/money.ts";
 
 /** How many rows of a kind stand open beyond those that are filled. */
@@ -59,8 +58,6 @@ export function lineRows(byScale: readonly LineDraft[], before: CostingContent |
     return { key: keyOfLine(row), label, line: { code, note, currency, price, taxPercent } };
   });
 }
-
-export const unitWords = (code: keyof typeof unitOf) => words.units[unitOf[code]];
 
 function toOther(line: CostLine, index: number): OtherRow {
   const named =

@@ -6,10 +6,12 @@ import { DateText, Money } from "#app/_parts/figures.tsx";
 import { MarginNote, Section, WorkingNote } from "#app/_parts/record-page.tsx";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { moneyWords as words } from "#app/_words/en/money.ts";
+import { paymentWords } from "#app/_words/en/payments.ts";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { answer } from "#app/(signed-in)/loans/[id]/money/actions.ts";
 import { AnswerForm } from "#app/(signed-in)/loans/[id]/money/answer-form.tsx";
 import { CostingPaper } from "#app/(signed-in)/loans/[id]/money/costing-paper.tsx";
+import { explainBalance, PaymentsBlock } from "#app/(signed-in)/loans/[id]/money/payments-block.tsx";
 import { cancellationCharge } from "#lib/costing/cancellation.ts";
 import { loanCosting } from "#lib/costing/costing.ts";
 import { draftOfLine } from "#lib/costing/lines.ts";
@@ -110,6 +112,8 @@ export function MoneySection({
   const mayAnswer =
     newest?.state === "open" && !ended.includes(loan.state) && mayDo(viewer, "answerQuotation", subject);
   const charge = cancellationOf(money, loan, today);
+  const chargeMinor = money.calledOffOn === null ? null : (charge?.output.chargeMinor ?? 0);
+  const balance = explainBalance(money, chargeMinor);
   return (
     <Section
       id="money"
@@ -124,6 +128,7 @@ export function MoneySection({
               {words.roundingText}
             </MarginNote>
             <WorkingNote title={words.working} working={explain(statement ?? newest)} />
+            {balance && <WorkingNote title={paymentWords.working} working={balance} />}
             {charge && <WorkingNote title={words.cancellationWorking} working={charge} />}
           </>
         )
@@ -153,6 +158,9 @@ export function MoneySection({
             </Link>
           )}
         </p>
+      )}
+      {accepted && (
+        <PaymentsBlock viewer={viewer} loan={loan} money={money} chargeMinor={chargeMinor} today={today} />
       )}
       {earlier.length + earlierStatements.length > 0 && (
         <details>
