@@ -91,9 +91,10 @@ export function differenceCells(
       Array.isArray(said) ? said.map((code) => say(language.languages, String(code))).join(", ") : nothing;
     return [say(amendment.paths, head), value(before), value(after)];
   }
-  const fields = rest.map((field) =>
-    DateText.safeParse(field).success ? words.write.day(field as DateText) : say(amendment.fields, field),
-  );
+  const fields = rest.map((field) => {
+    const day = /^(\d{4}-\d{2}-\d{2})(T[\d:.]+Z)?$/.exec(field)?.[1];
+    return DateText.safeParse(day).success ? words.write.day(day as DateText) : say(amendment.fields, field);
+  });
   return [
     [say(amendment.paths, head), ...fields].join(", "),
     differenceValue(before, words),

@@ -13,10 +13,12 @@ import { limitsBlocks } from "#lib/papers/agreement-limits.ts";
 import { coverBlocks, cratesBlock, moneyText, stagesBlock } from "#lib/papers/agreement-parts.ts";
 import { scheduleBlocks } from "#lib/papers/agreement-schedule.ts";
 import type { Block, Cell, TableColumn } from "#lib/papers/blocks.ts";
+import type { SchedulePictures } from "#lib/papers/schedule-pictures.ts";
 import { inBoth } from "#lib/papers/two-languages.ts";
 import { capital, fill, type PaperWords, say } from "#lib/papers/words.ts";
 
 const left = (header: string, share: number): TableColumn => ({ header, align: "left", width: { share } });
+const fitting = (header: string): TableColumn => ({ header, align: "left", width: "fit" });
 const right = (header: string): TableColumn => ({ header, align: "right", width: "fit" });
 const code = (text: string): Cell => [{ text, emphasis: "code" }];
 
@@ -47,11 +49,11 @@ function checksBlocks({ annexes }: CurrentTerms, words: PaperWords): Block[] {
     {
       kind: "table",
       columns: [
-        left(said.number, 2),
-        left(said.occasion, 2),
-        left(said.checkedOn, 2),
-        left(said.grade, 2),
-        left(said.hash, 5),
+        fitting(said.number),
+        fitting(said.occasion),
+        fitting(said.checkedOn),
+        fitting(said.grade),
+        left(said.hash, 1),
       ],
       rows: annexes.checks.map((check) => [
         code(check.accessionNumber),
@@ -68,7 +70,8 @@ const humidityFacts = ["humidityLow", "humidityHigh", "humiditySwing24h"];
 
 function facilityBlocks({ annexes }: CurrentTerms, words: PaperWords): Block[] {
   const { facility: said, yes, no } = words.annexes;
-  const { reportedOn, figures, answers } = annexes.facility;
+  const { reportedOn, report, figures, answers } = annexes.facility;
+  const { day } = words.write;
   const figure = (fact: string, value: number | null) =>
     value === null
       ? words.annexes.nothing
@@ -78,8 +81,15 @@ function facilityBlocks({ annexes }: CurrentTerms, words: PaperWords): Block[] {
   return [
     {
       kind: "paragraph",
-      text:
-        reportedOn === null ? said.notReported : fill(said.reportedOn, { day: words.write.day(reportedOn) }),
+      text: report
+        ? fill(said.report, {
+            version: report.version,
+            day: day(report.reportedOn),
+            until: day(report.validUntil),
+          })
+        : reportedOn === null
+          ? said.notReported
+          : fill(said.reportedOn, { day: day(reportedOn) }),
       isLead: true,
     },
     {
@@ -155,8 +165,8 @@ function evidenceBlocks(terms: CurrentTerms, words: PaperWords): Block[] {
           {
             kind: "table",
             columns: [
-              left(words.annexes.checks.number, 2),
-              left(said.consent, 3),
+              fitting(words.annexes.checks.number),
+              left(said.consent, 4),
               left(said.title, 3),
               left(said.papers, 4),
             ],
@@ -277,21 +287,29 @@ const LOG_ROWS = 14;
 function logBlocks(terms: CurrentTerms, words: PaperWords): Block[] {
   const { log } = words.annexes;
   const [interval] = parameterRows(["loggingMinutes"], terms);
+  // a form to write on is not divided
   return [
     {
-      kind: "paragraph",
-      text: fill(log.lead, { minutes: String(interval?.paragraphs[0] ?? "") }),
-      isLead: true,
-    },
-    {
-      kind: "table",
-      columns: log.columns.map((header) => left(header, 1)),
-      rows: Array.from({ length: LOG_ROWS }, () => log.columns.map(() => "\u00A0")),
+      kind: "together",
+      blocks: [
+        {
+          kind: "paragraph",
+          text: fill(log.lead, { minutes: String(interval?.paragraphs[0] ?? "") }),
+          isLead: true,
+        },
+        {
+          kind: "table",
+          columns: log.columns.map((header) => left(header, 1)),
+          rows: Array.from({ length: LOG_ROWS }, () => log.columns.map(() => "\u00A0")),
+        },
+      ],
     },
   ];
 }
 
-type Contents = (terms: CurrentTerms, words: PaperWords, second: PaperWords | null) => Block[];
+/** @param second the words of the second language of the terms, where they have one */
+type Beside = { second?: PaperWords | null; pictures?: SchedulePictures };
+type Contents = (terms: CurrentTerms, words: PaperWords, beside: Beside) => Block[];
 
 const contents: Readonly<Record<AnnexMark, Contents>> = {
   A: scheduleBlocks,
@@ -316,16 +334,13 @@ const contents: Readonly<Record<AnnexMark, Contents>> = {
 };
 
 /** The annexes that apply, each under its letter; their headings in both languages of the terms. */
-export function annexBlocks(
-  terms: CurrentTerms,
-  words: PaperWords,
-  second: PaperWords | null = null,
-): Block[] {
+export function annexBlocks(terms: CurrentTerms, words: PaperWords, beside: Beside = {}): Block[] {
+  const { second = null } = beside;
   const both = inBoth(words, second);
   const headingOf = (mark: AnnexMark) =>
     both(({ annexes: { heading, titles } }) => fill(heading, { mark, title: titles[mark] }));
   return terms.annexes.applies.flatMap((mark) => [
     { kind: "heading", mark, text: headingOf(mark) } satisfies Block,
-    ...contents[mark](terms, words, second),
+    ...contents[mark](terms, words, beside),
   ]);
 }

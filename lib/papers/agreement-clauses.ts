@@ -17,6 +17,7 @@ import {
 } from "#lib/agreements/frozen-terms.ts";
 import type { ParameterValue } from "#lib/agreements/terms-annexes.ts";
 import type { Block, Cell } from "#lib/papers/blocks.ts";
+import { heldFigures } from "#lib/papers/held-figures.ts";
 import { rangesOf } from "#lib/papers/row-groups.ts";
 import { capital, fill, type PaperWords, say } from "#lib/papers/words.ts";
 
@@ -31,10 +32,13 @@ export function parameterLabel(name: string, language: ClauseLanguage): string {
   return say(language.labels, name);
 }
 
+/** Some words end with the comma that their sentence needs; standing alone they do not. */
+const alone = (text: string) => heldFigures(text.replace(/,$/, ""));
+
 /** What a parameter holds, as the clauses would say it. */
 export function parameterText(name: string, value: ParameterValue, language: ClauseLanguage): string {
   return Object.hasOwn(clauseParameters, name)
-    ? valueWords(name as ParameterName, value, language)
+    ? alone(valueWords(name as ParameterName, value, language))
     : typeof value === "object"
       ? JSON.stringify(value)
       : String(value);
@@ -46,7 +50,7 @@ export function plainClauses(terms: AgreementTerms): Block[] {
     kind: "clause",
     mark: String(number),
     heading,
-    text,
+    text: heldFigures(text),
   }));
 }
 
@@ -58,7 +62,10 @@ function besideEachOther(terms: CurrentTerms, second: string, words: PaperWords)
   const language = clauseLanguageOf(terms);
   const seconds = clausesAgreed(terms, second);
   const cell = (clause: { number: number; heading: string; text: string }): Cell => ({
-    paragraphs: [[{ text: `${clause.number} ${clause.heading}`, emphasis: "strong" }], clause.text],
+    paragraphs: [
+      [{ text: `${clause.number} ${clause.heading}`, emphasis: "strong" }],
+      heldFigures(clause.text),
+    ],
   });
   return {
     kind: "table",

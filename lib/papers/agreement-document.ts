@@ -19,57 +19,32 @@ import {
   transportBlocks,
 } from "#lib/papers/agreement-parts.ts";
 import { scheduleBlocks } from "#lib/papers/agreement-schedule.ts";
-import type { Block, PaperDocument, SignaturePlace } from "#lib/papers/blocks.ts";
+import type { Block, PaperDocument } from "#lib/papers/blocks.ts";
+import type { SchedulePictures } from "#lib/papers/schedule-pictures.ts";
+import { type PaperSignature, signaturePlace } from "#lib/papers/signature-place.ts";
 import { inBoth } from "#lib/papers/two-languages.ts";
 import { fill, type PaperWords } from "#lib/papers/words.ts";
-
-/** One party's signature as it is printed. */
-export type PaperSignature = {
-  party: "lender" | "borrower";
-  signerName: string;
-  signerRole: string;
-  /** ISO 8601 */
-  signedAt: string;
-  sha256: string;
-};
 
 export type AgreementFacts = {
   terms: AgreementTerms;
   /** SHA-256 of the canonical terms, 64 hexadecimal digits */
   sha256: string;
   signatures: readonly PaperSignature[];
+  /** What stands beside the schedule and is no part of the terms; what has none is drawn from its row. */
+  pictures?: SchedulePictures;
 };
-
-function signaturePlace(
-  party: PaperSignature["party"],
-  { terms, signatures }: AgreementFacts,
-  words: PaperWords,
-): SignaturePlace {
-  const said = words.signatures;
-  const signature = signatures.find((candidate) => candidate.party === party);
-  return {
-    party: party === "lender" ? said.forLender : said.forBorrower,
-    organisation: terms[party].name,
-    signedBy: signature?.signerName ?? null,
-    lineLabel: signature === undefined ? said.signature : said.signedInProgram,
-    facts:
-      signature === undefined
-        ? [
-            { label: said.name, value: null },
-            { label: said.role, value: null },
-            { label: said.time, value: null },
-          ]
-        : [
-            { label: said.name, value: signature.signerName },
-            { label: said.role, value: signature.signerRole },
-            { label: said.time, value: words.write.moment(signature.signedAt) },
-            { label: said.hashShort, value: [{ text: signature.sha256, emphasis: "code" }] },
-          ],
-  };
-}
 
 function signatureBlocks(facts: AgreementFacts, words: PaperWords): Block[] {
   const said = words.signatures;
+  const placeOf = (party: PaperSignature["party"]) =>
+    signaturePlace(
+      {
+        party,
+        organisation: facts.terms[party].name,
+        signature: facts.signatures.find((candidate) => candidate.party === party),
+      },
+      words,
+    );
   return [
     { kind: "paragraph", text: said.statement },
     {
@@ -81,7 +56,7 @@ function signatureBlocks(facts: AgreementFacts, words: PaperWords): Block[] {
     },
     {
       kind: "signatures",
-      places: [signaturePlace("lender", facts, words), signaturePlace("borrower", facts, words)],
+      places: [placeOf("lender"), placeOf("borrower")],
     },
   ];
 }
@@ -98,12 +73,12 @@ const conditionsPart = (terms: AgreementTerms, words: PaperWords): Part[] =>
   terms.conditions.length === 0 ? [] : [{ heading: "conditions", blocks: conditionsBlocks(terms, words) }];
 
 /** The order in which the earlier form was signed; its parts bear the letters. */
-function earlierParts(terms: EarlierTerms, words: PaperWords): Part[] {
+function earlierParts(terms: EarlierTerms, words: PaperWords, pictures: SchedulePictures): Part[] {
   return [
     { heading: "parties", blocks: partiesBlocks(terms, words) },
     { heading: "loan", blocks: loanBlocks(terms, words) },
     ...conditionsPart(terms, words),
-    { heading: "schedule", blocks: scheduleBlocks(terms, words) },
+    { heading: "schedule", blocks: scheduleBlocks(terms, words, { pictures }) },
     { heading: "limits", blocks: limitsBlocks(terms, words) },
     ...(terms.schedule.some((row) => row.isHuman)
       ? [{ heading: "consent" as const, blocks: consentBlocks(terms, words) }]
@@ -133,11 +108,11 @@ export function agreementDocument(
   words: PaperWords,
   second: PaperWords | null = null,
 ): PaperDocument {
-  const { terms, sha256 } = facts;
+  const { terms, sha256, pictures = new Map() } = facts;
   const { agreement } = words;
   const { number, title, version, drawnUpOn } = terms.loan;
   const isEarlier = terms.format === "loan-agreement-2";
-  const parts = isEarlier ? earlierParts(terms, words) : currentParts(terms, words);
+  const parts = isEarlier ? earlierParts(terms, words, pictures) : currentParts(terms, words);
   const both = inBoth(words, second);
   const markOf = isEarlier ? partMark : romanMark;
   const blocksOf = ({ heading, blocks }: Part, index: number): Block[] => [
@@ -173,7 +148,7 @@ export function agreementDocument(
         ],
       },
       ...closing,
-      ...(isEarlier ? [] : annexBlocks(terms, words, second)),
+      ...(isEarlier ? [] : annexBlocks(terms, words, { second, pictures })),
     ],
   };
 }

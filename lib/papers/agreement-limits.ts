@@ -122,7 +122,7 @@ function sourcesTable(sources: readonly LimitSource[], words: PaperWords): Block
     ],
     rows: groups.map(({ first: { title, where, standing }, rows }) => [
       withUnits(
-        `${title}${where === "" ? "" : `, ${where}`}` +
+        `${say(limits.sourceWords, title)}${where === "" ? "" : `, ${say(limits.sourceWords, where)}`}` +
           `${standing === "read" ? "" : ` (${say(limits.standings, standing)})`}`,
       ),
       capital(write.list(rows.map(({ quantity }) => say(limits.quantities, quantity)))),

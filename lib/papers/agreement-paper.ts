@@ -2,15 +2,17 @@
  * The loan agreement as a PDF. A paper never shows a fingerprint that is not that
  * of the terms it prints, nor a signature under another version: such a call is a
  * fault of the program and nothing is painted. The same agreement with the same
- * signatures gives the same bytes.
+ * signatures and pictures gives the same bytes.
  */
 import { type AgreementTerms, rulingLanguage } from "#lib/agreements/frozen-terms.ts";
-import { agreementDocument, type PaperSignature } from "#lib/papers/agreement-document.ts";
+import { agreementDocument } from "#lib/papers/agreement-document.ts";
 import { measureText } from "#lib/papers/fonts.ts";
 import { paperLanguages, paperWordsIn } from "#lib/papers/languages.ts";
 import { layOut } from "#lib/papers/layout.ts";
 import { paintPages } from "#lib/papers/paint.ts";
+import type { SchedulePictures } from "#lib/papers/schedule-pictures.ts";
 import type { PaperSize } from "#lib/papers/sheet.ts";
+import type { PaperSignature } from "#lib/papers/signature-place.ts";
 import { withCheck } from "#lib/papers/travel-blocks.ts";
 import { fill } from "#lib/papers/words.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
@@ -23,6 +25,8 @@ export type AgreementPaper = {
   /** ISO 8601; stands in the file as its day of making */
   drawnUpAt: string;
   signatures: readonly PaperSignature[];
+  /** Beside the schedule; they are not hashed, and without one a specimen is drawn. */
+  pictures?: SchedulePictures;
   /** Where anyone who holds it can check it; without one no code is printed. */
   checkAddress?: string;
   size?: PaperSize;
@@ -47,7 +51,7 @@ export async function paintAgreement(paper: AgreementPaper): Promise<Uint8Array>
   const second = paperLanguages.find((known) => known === other);
   const { number, title } = terms.loan;
   const plain = agreementDocument(
-    { terms, sha256, signatures },
+    { terms, sha256, signatures, ...(paper.pictures === undefined ? {} : { pictures: paper.pictures }) },
     words,
     second === undefined ? null : paperWordsIn(second),
   );

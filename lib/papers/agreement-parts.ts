@@ -213,6 +213,9 @@ export function coverBlocks({ cover }: AgreementTerms, words: PaperWords): Block
                   to: write.moment(certificate.endsAt),
                 }),
                 certificate.coversTransit ? said.transit : said.noTransit,
+                ...(certificate.coversStay === undefined
+                  ? []
+                  : [certificate.coversStay ? said.stay : said.noStay]),
                 certificate.territories.length === 0
                   ? said.anyTerritory
                   : fill(said.territories, {

@@ -1,11 +1,12 @@
 /**
  * The schedule of an agreement: the specimens with sizes, masses and replacement
  * costs in columns that align. Specimens are numbered in the order of the terms, and
- * the tables of limits and of consent name them by that number. Nothing here tells
- * who a donor was.
+ * the tables of limits and of consent name them by that number. A picture stands below
+ * each accession number and is no part of the terms. Nothing here tells who a donor was.
  */
 import type { AgreementTerms, ScheduleRow } from "#lib/agreements/frozen-terms.ts";
 import type { Block, Cell, Span, TableColumn, Text } from "#lib/papers/blocks.ts";
+import { type SchedulePictures, scheduleFigure } from "#lib/papers/schedule-pictures.ts";
 import { inBoth } from "#lib/papers/two-languages.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";
 
@@ -84,10 +85,10 @@ function specimenCell(row: ScheduleRow, words: PaperWords): Cell {
 export function scheduleBlocks(
   { schedule: rows, cover }: AgreementTerms,
   words: PaperWords,
-  second: PaperWords | null = null,
+  { second = null, pictures = new Map() }: { second?: PaperWords | null; pictures?: SchedulePictures } = {},
 ): Block[] {
   const { schedule, write } = words;
-  const both = inBoth(words, second);
+  const both = inBoth(words, second, "\n");
   const head = (name: "number" | "accessionNumber" | "specimen" | "length" | "width" | "height" | "mass") =>
     both((said) => said.schedule[name]);
   const costs = rows.map((row) => row.replacementCost);
@@ -147,7 +148,10 @@ export function scheduleBlocks(
       ],
       rows: rows.map((row, index) => [
         [{ text: String(index + 1), emphasis: "quiet" }],
-        [{ text: row.accessionNumber, emphasis: "code" }],
+        {
+          paragraphs: [[{ text: row.accessionNumber, emphasis: "code" }]],
+          figure: scheduleFigure(row, words, pictures),
+        },
         specimenCell(row, words),
         millimetres(row.size?.lengthMm),
         millimetres(row.size?.widthMm),

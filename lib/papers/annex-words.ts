@@ -46,6 +46,8 @@ export type AnnexWords = {
     occasions: Readonly<Record<Occasion, string>>;
   };
   facility: {
+    /** Filled with {version}, {day} and {until}. */
+    report: string;
     reportedOn: string;
     notReported: string;
     fact: string;

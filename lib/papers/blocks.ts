@@ -13,8 +13,8 @@ export type Span = { text: string; emphasis?: Emphasis };
 /** Words with or without emphasis inside. A line feed begins a new line. */
 export type Text = string | readonly Span[];
 
-/** One cell of a table: some words, several paragraphs below each other, or a figure. */
-export type Cell = Text | { paragraphs: readonly Text[] } | { figure: Figure };
+/** One cell of a table: some words, several paragraphs below each other with or without a figure below them, or a figure. */
+export type Cell = Text | { paragraphs: readonly Text[]; figure?: Figure } | { figure: Figure };
 
 export type ColumnAlign = "left" | "right" | "decimal";
 
@@ -31,6 +31,8 @@ export type SignaturePlace = {
   organisation: string;
   /** What stands on the line: the signer's name, or nothing yet. */
   signedBy: string | null;
+  /** A name that was drawn stands on the line in its place. */
+  drawn?: Figure;
   lineLabel: string;
   /** Name, role, time, hash; a null stays a blank to be filled in. */
   facts: readonly { label: string; value: Text | null }[];
@@ -64,8 +66,8 @@ export type Block =
   | { kind: "notice"; text: Text }
   /** Figures beside each other, each with its caption; as many in a row as there is room for. */
   | { kind: "figures"; figures: readonly { figure: Figure; caption: Text }[]; cellPt: number }
-  /** A figure with lines beside it. */
-  | { kind: "beside"; figure: Figure; lines: readonly Text[] }
+  /** A figure with lines beside it; it may stay on the page of what stands before it, or of its last row. */
+  | { kind: "beside"; figure: Figure; lines: readonly Text[]; staysWithPrevious?: boolean }
   /** Places to write on by hand, or what is known already; so many in a row. */
   | { kind: "fields"; fields: readonly { label: string; value: Text | null }[]; perRow: number }
   | { kind: "signatures"; places: readonly SignaturePlace[] }
@@ -88,7 +90,7 @@ export type PaperDocument = {
 export const toSpans = (text: Text): readonly Span[] => (typeof text === "string" ? [{ text }] : text);
 
 export function figureIn(cell: Cell): Figure | null {
-  return typeof cell === "object" && "figure" in cell ? cell.figure : null;
+  return typeof cell === "object" && "figure" in cell ? (cell.figure ?? null) : null;
 }
 
 export function paragraphsOf(cell: Cell): readonly Text[] {

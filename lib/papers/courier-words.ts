@@ -6,6 +6,8 @@ export type CourierWords = {
   about: string;
   people: string;
   lender: string;
+  /** Where nobody answers at night. */
+  lenderInOfficeHours: string;
   venue: string;
   courier: string;
   courierPhone: string;

@@ -5,8 +5,8 @@ import type { Direction } from "#lib/shipments/schema.ts";
 /** Words with {names} are filled by `fill`. */
 export type CustomsWords = {
   about: Readonly<Record<CustomsKind, string>>;
-  /** Filled with how many have no code and how many no value. */
-  incomplete: Readonly<Record<CustomsKind, string>>;
+  /** What is still missing: the codes filled with {codes}, the values with {values}. */
+  incomplete: { lead: string; codes: string; values: string };
   sender: string;
   receiver: string;
   what: string;

@@ -14,7 +14,8 @@ export type PathPoint = readonly [x: number, y: number];
 export type DrawnPath = {
   steps: readonly PathStep[];
   fill?: Ink;
-  stroke?: { ink: Ink; width: number };
+  /** Round ends and corners are those of a pen. */
+  stroke?: { ink: Ink; width: number; isRound?: boolean };
 };
 export type VectorDrawing = { width: number; height: number; paths: readonly DrawnPath[] };
 

@@ -52,6 +52,8 @@ export const englishAnnexes: AnnexWords = {
     },
   },
   facility: {
+    report:
+      "From the facility report of the venue, version {version}, reported on {day}, which counts until {until}. A figure beyond the limit of the group is a deviation that the parties know of; it is no leave to keep it.",
     reportedOn:
       "Stated by the venue on {day}. A figure beyond the limit of the group is a deviation that the parties know of; it is no leave to keep it.",
     notReported: "The venue has not stated when its facts were gathered.",
@@ -115,6 +117,7 @@ export const englishAnnexes: AnnexWords = {
       "collecting or hunting": "collecting or hunting",
       sampling: "sampling",
       "casting and scanning": "casting and scanning",
+      "dissection before visitors": "dissection before visitors",
       anatomy: "anatomy",
       storage: "storage",
       "authority to keep elsewhere": "authority to keep elsewhere",
@@ -238,6 +241,8 @@ export const englishAnnexes: AnnexWords = {
       lightLxHoursPerYear: "light in a year, lx·h",
       uvMicrowattPerLumen: "ultraviolet, µW/lm",
       out: "out",
+      checkedOn: "checked on",
+      grade: "grade",
       home: "home",
     },
     clauseVersion: "text {version} of the library",

@@ -6,6 +6,7 @@ export const englishCourier: CourierWords = {
   about: "Goes with whoever travels with the crates, and comes back to the lender filled in.",
   people: "Who is asked, and who is told",
   lender: "Lender, day and night",
+  lenderInOfficeHours: "Lender, office hours",
   venue: "At the venue",
   courier: "Courier",
   courierPhone: "Telephone of the courier",

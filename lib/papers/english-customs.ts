@@ -8,9 +8,9 @@ export const englishCustoms: CustomsWords = {
       "The goods of a temporary import under a carnet, in the order of its general list. Copied into the form of the issuing chamber.",
   },
   incomplete: {
-    "pro-forma invoice":
-      "Not complete. Without a tariff code at both ends: {codes}. Without a value: {values}.",
-    "carnet list": "Not complete. Without a value: {values}.",
+    lead: "Not complete.",
+    codes: "Without a tariff code at both ends: {codes}.",
+    values: "Without a value: {values}.",
   },
   sender: "Sender",
   receiver: "Receiver",

@@ -134,6 +134,7 @@ export const englishTravel: TravelWords = {
     crateOf: "Crate {number} of {of}",
     loan: "Loan {number}",
     phone: "Telephone, day and night",
+    officePhone: "Telephone, office hours",
     gross: "Gross mass",
     outer: "Outer size",
     centreOfGravity: "{height} mm up",

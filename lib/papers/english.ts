@@ -4,6 +4,8 @@ import { englishClosure } from "#lib/papers/english-closure.ts";
 import { englishCondition } from "#lib/papers/english-condition.ts";
 import { englishCourier } from "#lib/papers/english-courier.ts";
 import { englishCustoms } from "#lib/papers/english-customs.ts";
+import { englishFacility } from "#lib/papers/english-facility.ts";
+import { englishSources } from "#lib/papers/english-sources.ts";
 import { englishTrade } from "#lib/papers/english-trade.ts";
 import { englishTravel } from "#lib/papers/english-travel.ts";
 import type { PaperWords } from "#lib/papers/words.ts";
@@ -41,7 +43,7 @@ export const englishPaper: PaperWords = {
     admission: "Admission",
     manner: "Manner",
     pictures: "Pictures allowed",
-    activities: "Sampling, casting and scanning",
+    activities: "Sampling, casting, scanning and dissection",
     none: "None.",
     venue: "Venue",
     delivery: "Delivery",
@@ -70,7 +72,11 @@ export const englishPaper: PaperWords = {
       online: "for publication online",
       press: "for the press",
     },
-    plannedActivities: { sampling: "sampling", "casting and scanning": "casting and scanning" },
+    plannedActivities: {
+      sampling: "sampling",
+      "casting and scanning": "casting and scanning",
+      "dissection before visitors": "dissection before visitors",
+    },
     admissionPaid: "Paid.",
     admissionFree: "Without charge.",
     purposeForAudience: "{purpose}, for {audience}",
@@ -95,7 +101,7 @@ export const englishPaper: PaperWords = {
     currency: "Currency",
     total: "Needed for cover, all specimens",
     totalAtLeast: "Needed for cover, at least: not every cost is stated",
-    note: "Sizes and masses include the mount where a row says so. The replacement cost is a basis for cover; it is no price and says nothing of worth. A condition is that of the last check before this version; the signed checks on the way out and home stand beside it.",
+    note: "Sizes and masses include the mount where a row says so. The replacement cost is a basis for cover; it is no price and says nothing of worth. A condition is that of the last check before this version; the signed checks on the way out and home stand beside it. The pictures are there to recognise a specimen by and are no part of the terms.",
     human: "human",
     sheetOf: "sheet {number} of series {code}",
     components: "Components: {components}.",
@@ -178,6 +184,7 @@ export const englishPaper: PaperWords = {
     sources: "Where the limits come from",
     source: "Source",
     sourceOf: "What rests on it",
+    sourceWords: englishSources,
     standings: {
       "from memory": "from memory",
       "common practice, no source": "no published source",
@@ -272,6 +279,8 @@ export const englishPaper: PaperWords = {
     amount: "Amount: {amount}",
     period: "From {from} to {to}",
     transit: "Transit is covered.",
+    stay: "The stay at the venue is covered.",
+    noStay: "The stay at the venue is not covered.",
     noTransit: "Transit is not covered.",
     territories: "Countries: {countries}",
     anyTerritory: "Countries: not stated.",
@@ -285,10 +294,18 @@ export const englishPaper: PaperWords = {
     forBorrower: "For the borrower",
     signature: "Signature",
     signedInProgram: "Signed in the lending office's program",
+    signedElsewhere: "Signed elsewhere; the lending office keeps the file",
     name: "Name",
     role: "Role",
     time: "Time",
-    hashShort: "SHA-256",
+    method: "How signed",
+    methods: { typed: "typed name", drawn: "name drawn on the screen", countersigned: "countersigned file" },
+    drawnBy: "Drawn name of {name}",
+    electronic: "Electronic",
+    electronicAgreed: "Agreed to sign electronically",
+    notElectronic: "Not signed electronically in the program",
+    termsHash: "Terms, SHA-256",
+    fileHash: "File, SHA-256",
   },
   check: {
     alternative: "QR code with the address {address}",
@@ -301,5 +318,6 @@ export const englishPaper: PaperWords = {
   condition: englishCondition,
   courier: englishCourier,
   closure: englishClosure,
+  facility: englishFacility,
   annexes: englishAnnexes,
 };

@@ -17,7 +17,8 @@ import {
 import { columnOf, stripsOf } from "#lib/papers/lines.ts";
 import { bodyHeightOf, bodyWidthOf, marginGapPt, styles } from "#lib/papers/sheet.ts";
 import { keptTogether, type Placed, type Strip } from "#lib/papers/strips.ts";
-import { nodesUnder, nodeUnder } from "#lib/papers/structure.ts";
+import { nodesUnder, nodeUnder, type StructureNode } from "#lib/papers/structure.ts";
+import { naturalWidths } from "#lib/papers/wrap.ts";
 
 /** A figure no wider than its place and no higher than a page. */
 function fittingFigure(figure: Figure, widthPt: number, ground: Ground): Figure {
@@ -154,6 +155,43 @@ export function fieldsStrips(
   });
 }
 
+/** Drawn names stand on the line: where they are higher than the words beside them, room is made above. */
+function withDrawnNames(
+  strips: readonly Strip[],
+  places: readonly SignaturePlace[],
+  ground: Ground,
+  edgesOf: (index: number) => Edges,
+  nodeOf: (index: number) => StructureNode,
+): Strip[] {
+  const drawn = places.flatMap(({ drawn: figure }, index) => {
+    if (figure === undefined) return [];
+    const column = edgesOf(index);
+    const fitting = fittingFigure(figure, column.rightPt - column.leftPt, ground);
+    return [{ column, figure: fitting, node: nodeUnder(nodeOf(index), "Figure", figure.alternative) }];
+  });
+  const [first] = strips;
+  if (drawn.length === 0 || first === undefined) return [...strips];
+  const besidePt = strips.reduce((height, strip) => height + strip.heightPt, 0);
+  const highestPt = Math.max(besidePt, ...drawn.map(({ figure }) => figure.heightPt));
+  const above: Strip = {
+    heightPt: highestPt - besidePt,
+    gapPt: Math.max(6, first.gapPt - (highestPt - besidePt)),
+    keepWithNext: true,
+    items: drawn.map(({ column, figure, node }) => ({
+      kind: "figure",
+      xPt: column.leftPt,
+      yPt: highestPt - figure.heightPt,
+      figure,
+      column,
+      node,
+    })),
+  };
+  return [
+    above,
+    ...strips.map((strip, index) => (index === 0 ? { ...strip, gapPt: 0, continues: true } : strip)),
+  ];
+}
+
 /** A line to sign on, its label below it, and what is known of the signature below that. */
 export function signatureStrips(places: readonly SignaturePlace[], ground: Ground): Strip[] {
   const { measure } = ground;
@@ -161,7 +199,12 @@ export function signatureStrips(places: readonly SignaturePlace[], ground: Groun
   const edgesOf = (index: number) => edges[index] ?? fullOf(ground);
   const placeNodes = places.map(() => nodeUnder(ground.node, "Div"));
   const nodeAt = (index: number) => nodeUnder(placeNodes[index] ?? ground.node, "P");
-  const labelPt = 46;
+  const labels = places.flatMap(({ facts: known }) => known.map(({ label }) => label));
+  const widestPt = Math.max(0, ...labels.map((label) => naturalWidths(label, styles.note, measure).line));
+  const narrowestPt = Math.min(
+    ...places.map((_place, index) => edgesOf(index).rightPt - edgesOf(index).leftPt),
+  );
+  const labelPt = Math.min(Math.max(46, Math.ceil(widestPt) + 8), narrowestPt * 0.4);
   const across = (
     style: keyof typeof styles,
     texts: (place: SignaturePlace) => readonly Text[],
@@ -188,8 +231,15 @@ export function signatureStrips(places: readonly SignaturePlace[], ground: Groun
       ink: "ink",
     })),
   };
-  const signed = across("signedName", ({ signedBy }) => (signedBy === null ? [] : [signedBy]), 20);
+  const named = across("signedName", ({ signedBy }) => (signedBy === null ? [] : [signedBy]), 20);
   const blank: Strip = { heightPt: styles.signedName.leadingPt, gapPt: 30, keepWithNext: true, items: [] };
+  const signed = withDrawnNames(
+    named.length === 0 ? [blank] : named,
+    places,
+    ground,
+    edgesOf,
+    (index) => placeNodes[index] ?? ground.node,
+  );
   const factCount = Math.max(0, ...places.map(({ facts }) => facts.length));
   const facts = Array.from({ length: factCount }, (_none, row) => {
     const strips = stripsOf(
@@ -225,7 +275,7 @@ export function signatureStrips(places: readonly SignaturePlace[], ground: Groun
   return keptTogether([
     ...across("clauseHeading", ({ party }) => [party], gaps.signatures),
     ...across("body", ({ organisation }) => [organisation], 0),
-    ...(signed.length === 0 ? [blank] : signed),
+    ...signed,
     lines,
     ...across("note", ({ lineLabel }) => [lineLabel], 0),
     ...facts,

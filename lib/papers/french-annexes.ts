@@ -52,6 +52,8 @@ export const frenchAnnexes: AnnexWords = {
     },
   },
   facility: {
+    report:
+      "Selon le rapport sur le bâtiment, version {version}, établi le {day}, qui vaut jusqu’au {until}. Un chiffre au-delà de la limite du groupe est un écart connu des parties\u00A0; ce n’est pas une permission de s’y tenir.",
     reportedOn:
       "Indiqué par le lieu le {day}. Un chiffre au-delà de la limite du groupe est un écart connu des parties\u00A0; ce n’est pas une permission de s’y tenir.",
     notReported: "Le lieu n’a pas indiqué quand ses données ont été relevées.",
@@ -115,6 +117,7 @@ export const frenchAnnexes: AnnexWords = {
       "collecting or hunting": "collecte ou chasse",
       sampling: "prélèvement",
       "casting and scanning": "moulage et numérisation",
+      "dissection before visitors": "dissection devant des visiteurs",
       anatomy: "anatomie",
       storage: "entreposage",
       "authority to keep elsewhere": "permission de garder ailleurs",
@@ -241,6 +244,8 @@ export const frenchAnnexes: AnnexWords = {
       lightLxHoursPerYear: "lumière par an, lx·h",
       uvMicrowattPerLumen: "rayonnement ultraviolet, µW/lm",
       out: "aller",
+      checkedOn: "constat du",
+      grade: "degré",
       home: "retour",
     },
     clauseVersion: "texte {version} du recueil",

@@ -6,6 +6,7 @@ export const frenchCourier: CourierWords = {
   about: "Voyage avec la personne qui accompagne les caisses et revient remplie au prêteur.",
   people: "Qui interroger, et qui avertir",
   lender: "Prêteur, jour et nuit",
+  lenderInOfficeHours: "Prêteur, aux heures de bureau",
   venue: "Sur le lieu",
   courier: "Convoyeur",
   courierPhone: "Téléphone du convoyeur",

@@ -8,9 +8,9 @@ export const frenchCustoms: CustomsWords = {
       "Les marchandises d’une admission temporaire sous carnet, dans l’ordre de sa liste générale. À recopier sur la formule de la chambre émettrice.",
   },
   incomplete: {
-    "pro-forma invoice":
-      "Incomplète. Sans code tarifaire aux deux bouts\u00A0: {codes}. Sans valeur\u00A0: {values}.",
-    "carnet list": "Incomplète. Sans valeur\u00A0: {values}.",
+    lead: "Incomplète.",
+    codes: "Sans code tarifaire aux deux bouts\u00A0: {codes}.",
+    values: "Sans valeur\u00A0: {values}.",
   },
   sender: "Expéditeur",
   receiver: "Destinataire",

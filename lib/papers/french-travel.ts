@@ -140,6 +140,7 @@ export const frenchTravel: TravelWords = {
     crateOf: "Caisse {number} sur {of}",
     loan: "Prêt {number}",
     phone: "Téléphone, jour et nuit",
+    officePhone: "Téléphone, aux heures de bureau",
     gross: "Masse brute",
     outer: "Dimensions extérieures",
     centreOfGravity: "à {height} mm du fond",

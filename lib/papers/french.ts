@@ -4,6 +4,8 @@ import { frenchClosure } from "#lib/papers/french-closure.ts";
 import { frenchCondition } from "#lib/papers/french-condition.ts";
 import { frenchCourier } from "#lib/papers/french-courier.ts";
 import { frenchCustoms } from "#lib/papers/french-customs.ts";
+import { frenchFacility } from "#lib/papers/french-facility.ts";
+import { frenchSources } from "#lib/papers/french-sources.ts";
 import { frenchTrade } from "#lib/papers/french-trade.ts";
 import { frenchTravel } from "#lib/papers/french-travel.ts";
 import type { PaperWords } from "#lib/papers/words.ts";
@@ -47,7 +49,7 @@ export const frenchPaper: PaperWords = {
     admission: "Entrée",
     manner: "Manière de montrer",
     pictures: "Images permises",
-    activities: "Prélèvement, moulage et numérisation",
+    activities: "Prélèvement, moulage, numérisation et dissection",
     none: "Rien.",
     venue: "Lieu",
     delivery: "Livraison",
@@ -79,7 +81,11 @@ export const frenchPaper: PaperWords = {
       online: "pour la publication en ligne",
       press: "pour la presse",
     },
-    plannedActivities: { sampling: "prélèvement", "casting and scanning": "moulage et numérisation" },
+    plannedActivities: {
+      sampling: "prélèvement",
+      "casting and scanning": "moulage et numérisation",
+      "dissection before visitors": "dissection devant des visiteurs",
+    },
     admissionPaid: "Payante.",
     admissionFree: "Gratuite.",
     purposeForAudience: "{purpose}, pour {audience}",
@@ -104,7 +110,7 @@ export const frenchPaper: PaperWords = {
     currency: "Monnaie",
     total: "Couverture nécessaire, tous les spécimens",
     totalAtLeast: "Couverture nécessaire, au moins\u00A0: tous les coûts ne sont pas indiqués",
-    note: "Les dimensions et les masses comprennent le support là où une ligne le dit. Le coût de remplacement est une base pour la couverture\u00A0; ce n’est pas un prix et il ne dit rien d’une valeur. Un état est celui du dernier constat avant cette version\u00A0; les constats signés à l’aller et au retour s’y ajoutent.",
+    note: "Les dimensions et les masses comprennent le support là où une ligne le dit. Le coût de remplacement est une base pour la couverture\u00A0; ce n’est pas un prix et il ne dit rien d’une valeur. Un état est celui du dernier constat avant cette version\u00A0; les constats signés à l’aller et au retour s’y ajoutent. Les images servent à reconnaître un spécimen et ne font pas partie des termes.",
     human: "d’origine humaine",
     sheetOf: "coupe {number} de la série {code}",
     components: "Éléments\u00A0: {components}.",
@@ -187,6 +193,7 @@ export const frenchPaper: PaperWords = {
     sources: "D’où viennent les limites",
     source: "Origine",
     sourceOf: "Ce qui s’y appuie",
+    sourceWords: frenchSources,
     standings: {
       "from memory": "de mémoire",
       "common practice, no source": "aucune source publiée",
@@ -282,6 +289,8 @@ export const frenchPaper: PaperWords = {
     amount: "Montant\u00A0: {amount}",
     period: "Du {from} au {to}",
     transit: "Le transport est couvert.",
+    stay: "Le séjour sur le lieu est couvert.",
+    noStay: "Le séjour sur le lieu n’est pas couvert.",
     noTransit: "Le transport n’est pas couvert.",
     territories: "Pays\u00A0: {countries}",
     anyTerritory: "Pays\u00A0: non indiqués.",
@@ -295,10 +304,22 @@ export const frenchPaper: PaperWords = {
     forBorrower: "Pour l’emprunteur",
     signature: "Signature",
     signedInProgram: "Signé dans le programme du bureau des prêts",
+    signedElsewhere: "Signé ailleurs\u00A0; le bureau des prêts conserve le fichier",
     name: "Nom",
     role: "Fonction",
     time: "Heure",
-    hashShort: "SHA-256",
+    method: "Manière",
+    methods: {
+      typed: "nom saisi au clavier",
+      drawn: "nom dessiné à l’écran",
+      countersigned: "fichier contresigné",
+    },
+    drawnBy: "Nom dessiné de {name}",
+    electronic: "Électronique",
+    electronicAgreed: "Accord pour signer par voie électronique",
+    notElectronic: "Non signé par voie électronique dans le programme",
+    termsHash: "Termes, SHA-256",
+    fileHash: "Fichier, SHA-256",
   },
   check: {
     alternative: "Code QR avec l’adresse {address}",
@@ -311,5 +332,6 @@ export const frenchPaper: PaperWords = {
   condition: frenchCondition,
   courier: frenchCourier,
   closure: frenchClosure,
+  facility: frenchFacility,
   annexes: frenchAnnexes,
 };

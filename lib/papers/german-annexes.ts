@@ -52,6 +52,8 @@ export const germanAnnexes: AnnexWords = {
     },
   },
   facility: {
+    report:
+      "Aus dem Bericht des Ortes über das Gebäude, Fassung {version}, angegeben am {day}; er gilt bis {until}. Eine Zahl jenseits der Grenze der Gruppe ist eine Abweichung, von der die Parteien wissen; sie ist keine Erlaubnis, dabei zu bleiben.",
     reportedOn:
       "Vom Ort angegeben am {day}. Eine Zahl jenseits der Grenze der Gruppe ist eine Abweichung, von der die Parteien wissen; sie ist keine Erlaubnis, dabei zu bleiben.",
     notReported: "Der Ort hat nicht angegeben, wann seine Angaben erhoben wurden.",
@@ -115,6 +117,7 @@ export const germanAnnexes: AnnexWords = {
       "collecting or hunting": "Sammeln oder Jagd",
       sampling: "Probenahme",
       "casting and scanning": "Abformen und Scannen",
+      "dissection before visitors": "Präparieren vor Publikum",
       anatomy: "Anatomie",
       storage: "Lagerung",
       "authority to keep elsewhere": "Befugnis zur Verwahrung an anderem Ort",
@@ -241,6 +244,8 @@ export const germanAnnexes: AnnexWords = {
       lightLxHoursPerYear: "Licht im Jahr, lx·h",
       uvMicrowattPerLumen: "Ultraviolett, µW/lm",
       out: "Hinweg",
+      checkedOn: "geprüft am",
+      grade: "Stufe",
       home: "Heimweg",
     },
     clauseVersion: "Text {version} der Sammlung",

@@ -6,6 +6,7 @@ export const germanCourier: CourierWords = {
   about: "Geht mit der Person, die die Kisten begleitet, und kommt ausgefüllt zum Verleiher zurück.",
   people: "Wer gefragt und wer benachrichtigt wird",
   lender: "Verleiher, Tag und Nacht",
+  lenderInOfficeHours: "Verleiher, zu Bürozeiten",
   venue: "Am Ort",
   courier: "Begleitperson",
   courierPhone: "Telefon der Begleitperson",

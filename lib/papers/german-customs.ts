@@ -9,9 +9,9 @@ export const germanCustoms: CustomsWords = {
       "Die Waren einer vorübergehenden Verwendung mit Carnet, in der Ordnung seiner allgemeinen Liste. In das Formular der ausgebenden Kammer zu übertragen.",
   },
   incomplete: {
-    "pro-forma invoice":
-      "Nicht vollständig. Ohne Zolltarifnummer an beiden Enden: {codes}. Ohne Wert: {values}.",
-    "carnet list": "Nicht vollständig. Ohne Wert: {values}.",
+    lead: "Nicht vollständig.",
+    codes: "Ohne Zolltarifnummer an beiden Enden: {codes}.",
+    values: "Ohne Wert: {values}.",
   },
   sender: "Absender",
   receiver: "Empfänger",

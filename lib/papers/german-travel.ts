@@ -140,6 +140,7 @@ export const germanTravel: TravelWords = {
     crateOf: "Kiste {number} von {of}",
     loan: "Leihe {number}",
     phone: "Telefon, Tag und Nacht",
+    officePhone: "Telefon, zu Bürozeiten",
     gross: "Bruttomasse",
     outer: "Außenmaße",
     centreOfGravity: "{height} mm hoch",

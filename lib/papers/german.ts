@@ -4,6 +4,8 @@ import { germanClosure } from "#lib/papers/german-closure.ts";
 import { germanCondition } from "#lib/papers/german-condition.ts";
 import { germanCourier } from "#lib/papers/german-courier.ts";
 import { germanCustoms } from "#lib/papers/german-customs.ts";
+import { germanFacility } from "#lib/papers/german-facility.ts";
+import { germanSources } from "#lib/papers/german-sources.ts";
 import { germanTrade } from "#lib/papers/german-trade.ts";
 import { germanTravel } from "#lib/papers/german-travel.ts";
 import type { PaperWords } from "#lib/papers/words.ts";
@@ -41,7 +43,7 @@ export const germanPaper: PaperWords = {
     admission: "Eintritt",
     manner: "Art des Zeigens",
     pictures: "Erlaubte Bilder",
-    activities: "Probenahme, Abformen und Scannen",
+    activities: "Probenahme, Abformen, Scannen und Präparieren",
     none: "Keine.",
     venue: "Ort",
     delivery: "Lieferung",
@@ -70,7 +72,11 @@ export const germanPaper: PaperWords = {
       online: "für die Veröffentlichung im Netz",
       press: "für die Presse",
     },
-    plannedActivities: { sampling: "Probenahme", "casting and scanning": "Abformen und Scannen" },
+    plannedActivities: {
+      sampling: "Probenahme",
+      "casting and scanning": "Abformen und Scannen",
+      "dissection before visitors": "Präparieren vor Publikum",
+    },
     admissionPaid: "Gegen Eintrittsgeld.",
     admissionFree: "Ohne Eintrittsgeld.",
     purposeForAudience: "{purpose}, für {audience}",
@@ -95,7 +101,7 @@ export const germanPaper: PaperWords = {
     currency: "Währung",
     total: "Benötigte Deckung, alle Präparate",
     totalAtLeast: "Benötigte Deckung, mindestens: nicht alle Kosten sind angegeben",
-    note: "Maße und Massen schließen die Halterung ein, wo eine Zeile es sagt. Die Ersatzkosten sind eine Grundlage der Deckung; sie sind kein Preis und sagen nichts über einen Wert. Ein Zustand ist der der letzten Prüfung vor dieser Fassung; die unterzeichneten Prüfungen auf Hin- und Heimweg stehen daneben.",
+    note: "Maße und Massen schließen die Halterung ein, wo eine Zeile es sagt. Die Ersatzkosten sind eine Grundlage der Deckung; sie sind kein Preis und sagen nichts über einen Wert. Ein Zustand ist der der letzten Prüfung vor dieser Fassung; die unterzeichneten Prüfungen auf Hin- und Heimweg stehen daneben. Die Bilder dienen dem Wiedererkennen und gehören nicht zu den Bestimmungen.",
     human: "vom Menschen",
     sheetOf: "Scheibe {number} der Serie {code}",
     components: "Bestandteile: {components}.",
@@ -178,6 +184,7 @@ export const germanPaper: PaperWords = {
     sources: "Woher die Grenzen kommen",
     source: "Quelle",
     sourceOf: "Was darauf beruht",
+    sourceWords: germanSources,
     standings: {
       "from memory": "aus dem Gedächtnis",
       "common practice, no source": "keine veröffentlichte Quelle",
@@ -273,6 +280,8 @@ export const germanPaper: PaperWords = {
     amount: "Summe: {amount}",
     period: "Von {from} bis {to}",
     transit: "Der Transport ist gedeckt.",
+    stay: "Der Aufenthalt am Ort ist gedeckt.",
+    noStay: "Der Aufenthalt am Ort ist nicht gedeckt.",
     noTransit: "Der Transport ist nicht gedeckt.",
     territories: "Länder: {countries}",
     anyTerritory: "Länder: nicht angegeben.",
@@ -286,10 +295,22 @@ export const germanPaper: PaperWords = {
     forBorrower: "Für den Entleiher",
     signature: "Unterschrift",
     signedInProgram: "Im Programm des Leihbüros unterzeichnet",
+    signedElsewhere: "Anderswo unterzeichnet; das Leihbüro verwahrt die Datei",
     name: "Name",
     role: "Funktion",
     time: "Zeit",
-    hashShort: "SHA-256",
+    method: "Art",
+    methods: {
+      typed: "getippter Name",
+      drawn: "auf dem Bildschirm gezeichneter Name",
+      countersigned: "gegengezeichnete Datei",
+    },
+    drawnBy: "Gezeichneter Name von {name}",
+    electronic: "Elektronisch",
+    electronicAgreed: "Mit elektronischer Unterschrift einverstanden",
+    notElectronic: "Nicht elektronisch im Programm unterzeichnet",
+    termsHash: "Bestimmungen, SHA-256",
+    fileHash: "Datei, SHA-256",
   },
   check: {
     alternative: "QR-Code mit der Adresse {address}",
@@ -302,5 +323,6 @@ export const germanPaper: PaperWords = {
   condition: germanCondition,
   courier: germanCourier,
   closure: germanClosure,
+  facility: germanFacility,
   annexes: germanAnnexes,
 };

@@ -7,12 +7,12 @@ import { z } from "zod";
 import { measureText } from "#lib/papers/fonts.ts";
 import { paperWordsIn } from "#lib/papers/languages.ts";
 import { layOut } from "#lib/papers/layout.ts";
-import type { Pictures } from "#lib/papers/packing-list/document.ts";
 import { paintPages } from "#lib/papers/paint.ts";
 import { PaperHead } from "#lib/papers/paper-content.ts";
 import { kindsOfPaper, type PaperKind, readContent } from "#lib/papers/paper-kinds.ts";
 import { paperName } from "#lib/papers/paper-names.ts";
 import type { PaperSize } from "#lib/papers/sheet.ts";
+import type { Pictures } from "#lib/papers/thumbnail.ts";
 import { fill } from "#lib/papers/words.ts";
 import { sha256Hex } from "#lib/platform/hash.ts";
 

@@ -25,3 +25,9 @@ export function paperLanguagesOf(tags: readonly string[]): PaperLanguage[] {
   });
   return [...new Set(spoken)];
 }
+
+/** All of them, those among the tags first; the first is that of a paper where nobody chooses. */
+export function paperLanguagesFor(tags: readonly string[]): [PaperLanguage, ...PaperLanguage[]] {
+  const [first = "en", ...others] = new Set([...paperLanguagesOf(tags), ...paperLanguages]);
+  return [first, ...others];
+}

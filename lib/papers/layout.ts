@@ -5,10 +5,11 @@
  * as text in tests; paint only puts ink where this file says.
  */
 import { blockStrips } from "#lib/papers/block-strips.ts";
-import type { PaperDocument, Text } from "#lib/papers/blocks.ts";
+import type { Block, PaperDocument, Text } from "#lib/papers/blocks.ts";
+import type { Ground } from "#lib/papers/ground.ts";
 import { alignRight, columnOf, stripsOf } from "#lib/papers/lines.ts";
 import { bodyHeightOf, type Measure, type PaperSize, type Sheet, sheets, styles } from "#lib/papers/sheet.ts";
-import { type Placed, type PlacedStrip, paginate } from "#lib/papers/strips.ts";
+import { type Placed, type PlacedStrip, paginate, type Strip } from "#lib/papers/strips.ts";
 import { documentNode } from "#lib/papers/structure.ts";
 
 /** A page as it is printed: everything with its place from the sheet's upper left corner. */
@@ -72,11 +73,23 @@ function inReadingOrder(placed: readonly PlacedStrip[], sheet: Sheet): Placed[] 
   return rows.flatMap((items) => items.sort((first, second) => columnOfItem(first) - columnOfItem(second)));
 }
 
+/** The strips of all blocks; what stays with the block before it goes with that one's last strip. */
+function stripsOfBlocks(blocks: readonly Block[], ground: Ground): Strip[] {
+  const strips: Strip[] = [];
+  for (const block of blocks) {
+    const last = strips.at(-1);
+    if (block.kind === "beside" && block.staysWithPrevious === true && last !== undefined)
+      strips[strips.length - 1] = { ...last, keepWithNext: true };
+    strips.push(...blockStrips(block, ground));
+  }
+  return strips;
+}
+
 /** The whole paper, page by page; what stands on a page is in reading order. */
 export function layOut(document: PaperDocument, measure: Measure, size: PaperSize = "a4"): PaperPage[] {
   const sheet = sheets[size];
   const ground = { sheet, measure, node: documentNode(), decimalMark: document.decimalMark ?? "." };
-  const strips = document.blocks.flatMap((block) => blockStrips(block, ground));
+  const strips = stripsOfBlocks(document.blocks, ground);
   const pages = paginate(strips, bodyHeightOf(sheet));
   if (pages.length > 1 && document.smaller !== undefined) return layOut(document.smaller, measure, size);
   return pages.map((placed, index) => {

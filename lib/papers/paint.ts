@@ -15,6 +15,8 @@ import {
   endText,
   fill,
   fillAndStroke,
+  LineCapStyle,
+  LineJoinStyle,
   lineTo,
   moveTo,
   PDFDocument,
@@ -24,18 +26,21 @@ import {
   PDFOperator,
   PDFOperatorNames,
   type PDFPage,
+  type PDFRef,
   popGraphicsState,
   pushGraphicsState,
   rgb,
   setFillingColor,
   setFontAndSize,
+  setLineCap,
+  setLineJoin,
   setLineWidth,
   setStrokingColor,
   setTextMatrix,
   showText,
   stroke,
 } from "pdf-lib";
-import { type DrawnPath, isPicture, type Picture } from "#lib/papers/drawing.ts";
+import { type DrawnPath, isPicture, type Picture, type VectorDrawing } from "#lib/papers/drawing.ts";
 import { type FontName, fontBytes, fontFeatures, runsOf } from "#lib/papers/fonts.ts";
 import type { PaperPage } from "#lib/papers/layout.ts";
 import { type Ink, inks, type Sheet } from "#lib/papers/sheet.ts";
@@ -124,6 +129,7 @@ function pathOperators({ steps, fill: filling, stroke: line }: DrawnPath): PDFOp
   return [
     ...(filling === undefined ? [] : [setFillingColor(colourOf(filling))]),
     ...(line === undefined ? [] : [setStrokingColor(colourOf(line.ink)), setLineWidth(line.width)]),
+    ...(line?.isRound === true ? [setLineCap(LineCapStyle.Round), setLineJoin(LineJoinStyle.Round)] : []),
     ...steps.map((step) => {
       if (step[0] === "Z") return closePath();
       if (step[0] === "C") return appendBezierCurve(step[1], step[2], step[3], step[4], step[5], step[6]);
@@ -133,30 +139,40 @@ function pathOperators({ steps, fill: filling, stroke: line }: DrawnPath): PDFOp
   ];
 }
 
+/** Pictures that occur, and drawings that occur more than once; each is in the file once. */
+type Embedded = {
+  pictures: ReadonlyMap<Picture, PDFImage>;
+  drawings: ReadonlyMap<VectorDrawing, PDFRef>;
+};
+
 /** Drawings as paths, pictures as they are; both from their upper left corner. */
-function figurePainter(page: PDFPage, sheet: Sheet, pictures: ReadonlyMap<Picture, PDFImage>) {
-  const keys = new Map<PDFImage, PDFName>();
+function figurePainter(page: PDFPage, sheet: Sheet, { pictures, drawings }: Embedded) {
+  const keys = new Map<PDFRef, PDFName>();
+  const keyOf = (tag: string, ref: PDFRef) => {
+    const known = keys.get(ref) ?? page.node.newXObject(tag, ref);
+    keys.set(ref, known);
+    return known;
+  };
   return ({ xPt, yPt, figure }: Extract<Placed, { kind: "figure" }>) => {
     const { image, widthPt, heightPt } = figure;
     const topPt = sheet.heightPt - yPt;
     if (!isPicture(image)) {
+      const ref = drawings.get(image);
       page.pushOperators(
         pushGraphicsState(),
         // y downwards, from the upper left corner
         concatTransformationMatrix(widthPt / image.width, 0, 0, -heightPt / image.height, xPt, topPt),
-        ...image.paths.flatMap(pathOperators),
+        ...(ref === undefined ? image.paths.flatMap(pathOperators) : [drawObject(keyOf("Drawing", ref))]),
         popGraphicsState(),
       );
       return;
     }
     const embedded = pictures.get(image);
     if (embedded === undefined) throw new RangeError("A picture was not embedded.");
-    const key = keys.get(embedded) ?? page.node.newXObject("Picture", embedded.ref);
-    keys.set(embedded, key);
     page.pushOperators(
       pushGraphicsState(),
       concatTransformationMatrix(widthPt, 0, 0, heightPt, xPt, topPt - heightPt),
-      drawObject(key),
+      drawObject(keyOf("Picture", embedded.ref)),
       popGraphicsState(),
     );
   };
@@ -178,6 +194,35 @@ async function embedPictures(
       pictures.set(image, embedded);
     }
   return pictures;
+}
+
+/** In units of the drawing: what a line at its edge reaches beyond it. */
+const overhang = 8;
+
+/** Drawings that are alike are one object of the file, however many specimens look so. */
+function embedDrawings(document: PDFDocument, pages: readonly PaperPage[]): Map<VectorDrawing, PDFRef> {
+  const alike = new Map<string, { operators: PDFOperator[]; drawings: VectorDrawing[] }>();
+  for (const { items } of pages)
+    for (const item of items) {
+      if (item.kind !== "figure" || isPicture(item.figure.image)) continue;
+      const { image } = item.figure;
+      const operators = image.paths.flatMap(pathOperators);
+      const key = [image.width, image.height, ...operators.map(String)].join("\n");
+      const known = alike.get(key) ?? { operators, drawings: [] };
+      known.drawings.push(image);
+      alike.set(key, known);
+    }
+  const { context } = document;
+  const refs = new Map<VectorDrawing, PDFRef>();
+  for (const { operators, drawings } of alike.values()) {
+    const [first] = drawings;
+    if (first === undefined || drawings.length === 1) continue;
+    const { width, height } = first;
+    const BBox = [-overhang, -overhang, width + overhang, height + overhang];
+    const ref = context.register(context.formXObject(operators, { BBox, Resources: {} }));
+    for (const drawing of drawings) refs.set(drawing, ref);
+  }
+  return refs;
 }
 
 const beginMark = (tag: string, properties: string) =>
@@ -244,13 +289,16 @@ export async function paintPages(pages: readonly PaperPage[], facts: PaperFacts)
   document.registerFontkit(fontkit);
   stateFacts(document, facts);
   const fonts = await embedFonts(document, pages);
-  const pictures = await embedPictures(document, pages);
+  const embedded = {
+    pictures: await embedPictures(document, pages),
+    drawings: embedDrawings(document, pages),
+  };
   const tags = new Tags();
   for (const [index, paper] of pages.entries()) {
     const { sheet } = paper;
     const page = document.addPage([sheet.widthPt, sheet.heightPt]);
     const paintText = textPainter(page, sheet, fonts);
-    const paintFigure = figurePainter(page, sheet, pictures);
+    const paintFigure = figurePainter(page, sheet, embedded);
     for (const { node, kind, items } of piecesOf(paper)) {
       page.pushOperators(
         node === null

@@ -4,6 +4,7 @@
  */
 import type { CostingContent } from "#lib/costing/schema.ts";
 import type { PaperCrate, PaperHead, PaperSpecimen, PaperWay, WayEnd } from "#lib/papers/paper-content.ts";
+import type { EmergencyLine } from "#lib/people/emergency.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
 import type { DrawingRequest } from "#lib/specimens/drawing/choose.ts";
@@ -122,6 +123,8 @@ export type PaperCase = {
     contactName: string;
   };
   house: WayEnd;
+  /** Under which number the house is reached on the way. */
+  emergency: EmergencyLine;
   venue: WayEnd;
   stages: readonly CaseStage[];
   crates: readonly CaseCrate[];

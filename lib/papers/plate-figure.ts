@@ -22,16 +22,28 @@ const fineStrokes: Readonly<Partial<Record<Stroke, number>>> = {
 };
 const ownWidth = (stroke: Stroke) => fineStrokes[stroke] ?? (stroke.endsWith("twig") ? 0.6 : 1.1);
 
-function toPath({ d, fill, stroke }: DrawnShape): DrawnPath {
+/** As a thumbnail a plate is printed without what would run together, and with lines that a printer still shows. */
+const smallBelowPt = 60;
+const tooFine: ReadonlySet<Stroke> = new Set(["hatch", "stipple", "fine"]);
+const leastPrintedPt = 0.25;
+
+function toPath({ d, fill, stroke }: DrawnShape, leastWidth: number): DrawnPath {
   return {
     steps: readPath(d),
     ...(fill === null ? {} : { fill: inkOf(fill) }),
-    ...(stroke === null ? {} : { stroke: { ink: "ink" as const, width: ownWidth(stroke) } }),
+    ...(stroke === null
+      ? {}
+      : { stroke: { ink: "ink" as const, width: Math.max(leastWidth, ownWidth(stroke)) } }),
   };
 }
 
 /** @param alternative what it shows, in the language of the paper */
 export function plateFigure(request: DrawingRequest, heightPt: number, alternative: string): Figure {
   const { width, height, shapes } = drawSpecimen(request);
-  return figureOf({ width, height, paths: shapes.map(toPath) }, heightPt, alternative);
+  const isSmall = heightPt < smallBelowPt;
+  const leastWidth = isSmall ? (leastPrintedPt * height) / heightPt : 0;
+  const paths = shapes
+    .filter(({ fill, stroke }) => !isSmall || fill !== null || stroke === null || !tooFine.has(stroke))
+    .map((shape) => toPath(shape, leastWidth));
+  return figureOf({ width, height, paths }, heightPt, alternative);
 }

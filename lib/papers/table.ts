@@ -155,26 +155,40 @@ function finishRow(strips: readonly Strip[], { above, below }: RowEdges, keepWit
   return keptTogether(padded, keepWithNext);
 }
 
+type RowColumns = {
+  edges: readonly ColumnEdges[];
+  nodes: readonly StructureNode[];
+  /** Lines of words of each cell. */
+  lineCounts: readonly number[];
+};
+
 const blankStrip: Strip = { heightPt: styles.cell.leadingPt, gapPt: 0, items: [], keepWithNext: false };
 
-/** The figures of a row begin with its first line; the row is as high as the highest. */
+/** The figures of a row begin with its first line, or below the words of their cell; the row is as high as the highest. */
 function withFigures(
   strips: readonly Strip[],
   cells: readonly Cell[],
-  edges: readonly ColumnEdges[],
-  nodes: readonly StructureNode[],
+  { edges, nodes, lineCounts }: RowColumns,
 ): Strip[] {
+  const topOf = (index: number) => {
+    const count = lineCounts[index] ?? 0;
+    return count === 0 ? 1 : sum(strips.slice(0, count).map(({ heightPt }) => heightPt)) + 2;
+  };
   const items = cells.flatMap((cell, index): Placed[] => {
     const figure = figureIn(cell);
     const column = edges[index];
     const node = nodes[index];
     if (figure === null || column === undefined || node === undefined) return [];
     const own = nodeUnder(node, "Figure", figure.alternative);
-    return [{ kind: "figure", xPt: column.leftPt, yPt: 1, figure, column, node: own }];
+    return [{ kind: "figure", xPt: column.leftPt, yPt: topOf(index), figure, column, node: own }];
   });
   const [first, ...others] = strips;
   if (items.length === 0 || first === undefined) return [...strips];
-  const neededPt = Math.max(0, ...cells.map((cell) => figureIn(cell)?.heightPt ?? 0)) + 2;
+  const bottomOf = (cell: Cell, index: number) => {
+    const figure = figureIn(cell);
+    return figure === null ? 0 : topOf(index) + figure.heightPt;
+  };
+  const neededPt = Math.max(0, ...cells.map(bottomOf)) + 1;
   const missingPt = neededPt - sum(strips.map(({ heightPt }) => heightPt));
   const below: Strip[] =
     missingPt > 0 ? [{ heightPt: missingPt, gapPt: 0, items: [], keepWithNext: false, continues: true }] : [];
@@ -204,17 +218,17 @@ export function tableStrips(
   const bodyNode = allRows.length === 0 ? null : nodeUnder(node, "TBody");
   const rowStrips = (cells: readonly Cell[]) => {
     const nodes = nodesUnder(nodeUnder(bodyNode ?? node, "TR"), "TD", columns);
-    const strips = stripsOf(
-      columns.map(({ align }, index) =>
-        cellColumn(cells[index] ?? "", align, {
-          edges: edges[index] ?? noEdges,
-          fractionPt: fractions[index] ?? 0,
-          by,
-          node: nodes[index] ?? node,
-        }),
-      ),
+    const columnsOfLines = columns.map(({ align }, index) =>
+      cellColumn(cells[index] ?? "", align, {
+        edges: edges[index] ?? noEdges,
+        fractionPt: fractions[index] ?? 0,
+        by,
+        node: nodes[index] ?? node,
+      }),
     );
-    return withFigures(strips.length === 0 ? [blankStrip] : strips, cells, edges, nodes);
+    const strips = stripsOf(columnsOfLines);
+    const lineCounts = columnsOfLines.map(({ lines }) => lines.length);
+    return withFigures(strips.length === 0 ? [blankStrip] : strips, cells, { edges, nodes, lineCounts });
   };
 
   const headerColumns = columns.map(({ header, align }, index) => {

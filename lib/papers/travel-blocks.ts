@@ -97,7 +97,7 @@ export function checkBlock(
   { sha256, checkAddress }: Omit<Issued<unknown>, "content">,
   words: PaperWords,
   sidePt = 92,
-): Block {
+): Extract<Block, { kind: "beside" }> {
   const { check } = words;
   return {
     kind: "beside",
@@ -120,9 +120,9 @@ export function withCheck(
   const code = checkBlock(issued, words);
   const { blocks } = document;
   const last = blocks.at(-1);
-  // a page that holds nothing but the code is easily lost; only what may be long is left to itself
+  // a page that holds nothing but the code is easily lost; of what may be long, the end goes with it
   if (last === undefined || last.kind === "table" || last.kind === "definitions")
-    return { ...document, blocks: [...blocks, code] };
+    return { ...document, blocks: [...blocks, { ...code, staysWithPrevious: true }] };
   return { ...document, blocks: [...blocks.slice(0, -1), { kind: "together", blocks: [last, code] }] };
 }
 

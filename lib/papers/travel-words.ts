@@ -114,6 +114,8 @@ export type TravelWords = {
     crateOf: string;
     loan: string;
     phone: string;
+    /** Where nobody answers at night. */
+    officePhone: string;
     gross: string;
     outer: string;
     centreOfGravity: string;

@@ -6,9 +6,10 @@ import type { PaperWords } from "#lib/papers/words.ts";
 
 export type SaysInBoth = (pick: (words: PaperWords) => string) => string;
 
-export function inBoth(words: PaperWords, second: PaperWords | null): SaysInBoth {
+/** @param between what parts them: a stroke in a heading, a new line above a narrow column */
+export function inBoth(words: PaperWords, second: PaperWords | null, between = " / "): SaysInBoth {
   return (pick) => {
     const [first, other] = [pick(words), second === null ? "" : pick(second)];
-    return second === null || first === other ? first : `${first} / ${other}`;
+    return second === null || first === other ? first : `${first}${between}${other}`;
   };
 }

@@ -7,12 +7,15 @@
  */
 
 import type { bandQuantities, LimitSource, Restriction } from "#lib/agreements/frozen-terms.ts";
+import type { SignatureMethod } from "#lib/agreements/signing.ts";
 import type { Grade } from "#lib/condition/grade.ts";
 import type { AnnexWords } from "#lib/papers/annex-words.ts";
 import type { ClosureWords } from "#lib/papers/closure-words.ts";
 import type { ConditionWords } from "#lib/papers/condition-words.ts";
 import type { CourierWords } from "#lib/papers/courier-words.ts";
 import type { CustomsWords } from "#lib/papers/customs-words.ts";
+import type { SourceWords } from "#lib/papers/english-sources.ts";
+import type { FacilityWords } from "#lib/papers/facility-words.ts";
 import type { TradeWords } from "#lib/papers/trade-words.ts";
 import type { TravelWords } from "#lib/papers/travel-words.ts";
 import type { DateText } from "#lib/platform/dates.ts";
@@ -167,6 +170,8 @@ export type PaperWords = {
     sources: string;
     source: string;
     sourceOf: string;
+    /** What a source says of itself in the program's own words; titles of what was published stay as they are. */
+    sourceWords: SourceWords;
     /** How well a source is known, where that is not a matter of course. */
     standings: Readonly<Record<Exclude<Standing, "read">, string>>;
     quantities: Readonly<Record<LimitSource["quantity"], string>>;
@@ -215,6 +220,8 @@ export type PaperWords = {
     amount: string;
     period: string;
     transit: string;
+    stay: string;
+    noStay: string;
     noTransit: string;
     territories: string;
     anyTerritory: string;
@@ -227,10 +234,20 @@ export type PaperWords = {
     forBorrower: string;
     signature: string;
     signedInProgram: string;
+    /** Below the line of what a countersigned file stands for. */
+    signedElsewhere: string;
     name: string;
     role: string;
     time: string;
-    hashShort: string;
+    method: string;
+    methods: Readonly<Record<SignatureMethod, string>>;
+    /** What a drawn name shows. Filled with {name}. */
+    drawnBy: string;
+    electronic: string;
+    electronicAgreed: string;
+    notElectronic: string;
+    termsHash: string;
+    fileHash: string;
   };
   /** The code that leads to the page where a paper is checked. */
   check: { alternative: string; sentence: string; hash: string };
@@ -243,6 +260,7 @@ export type PaperWords = {
   condition: ConditionWords;
   courier: CourierWords;
   closure: ClosureWords;
+  facility: FacilityWords;
   /** The clauses, the annexes and what an amendment changes. */
   annexes: AnnexWords;
 };

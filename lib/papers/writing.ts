@@ -4,6 +4,7 @@
  * figure or a day never break at the end of a line. Pure.
  */
 import type { PaperWords } from "#lib/papers/words.ts";
+import { minorDigits } from "#lib/platform/money.ts";
 
 type Own = {
   locale: string;
@@ -54,9 +55,7 @@ export function writingIn({ locale, day, days, beforeMark = "", firstOfMonth }: 
     list: (items) => listFormat.format(items),
     either: (items) => eitherFormat.format(items),
     amount: ({ minor, currency }) => {
-      const digits =
-        new Intl.NumberFormat(locale, { style: "currency", currency }).resolvedOptions()
-          .maximumFractionDigits ?? 2;
+      const digits = minorDigits(currency);
       return figure(minor / 10 ** digits, { least: digits, most: digits });
     },
     decimalMark: new Intl.NumberFormat(locale).format(0.5).slice(1, 2),

@@ -1,7 +1,7 @@
 /**
- * Accession numbers: whether one follows the centre's pattern, how numbers sort
- * the way a person reads them, and what is left of one when people write it with
- * other strokes and spaces. The pattern is a setting of the centre.
+ * Accession numbers: whether one follows the centre's pattern, and what is left of
+ * one when people write it with other strokes and spaces. The pattern is a setting
+ * of the centre.
  */
 
 /**
@@ -10,14 +10,6 @@
  */
 export function followsPattern(accessionNumber: string, pattern: string): boolean {
   return new RegExp(`^(?:${pattern})$`, "u").test(accessionNumber);
-}
-
-/** Sorts "A 2" before "A 10": runs of digits are filled up to one length. */
-export function accessionSortKey(accessionNumber: string): string {
-  return accessionNumber
-    .toLowerCase()
-    .replace(/\s+/g, " ")
-    .replace(/\d+/g, (digits) => digits.replace(/^0+(?=\d)/, "").padStart(12, "0"));
 }
 
 /** Letters and digits only: "AN 2019.0042" and "an-2019/0042" are both "an20190042". */

@@ -28,16 +28,32 @@ type Reader = Database | Transaction;
 const borrowersScopes: readonly Scope[] = ["pictures, internal", "pictures, professional publication"];
 const publicScopes: readonly Scope[] = ["pictures and models, openly online"];
 
+type PicturedRow = { id: string; human: boolean; pictureId: string | null };
+
 /** Ids of specimens whose picture the viewer may see. */
-export async function picturesSeen(
-  viewer: Viewer,
-  rows: readonly { id: string; human: boolean; pictureId: string | null }[],
-): Promise<Set<string>> {
+export async function picturesSeen(viewer: Viewer, rows: readonly PicturedRow[]): Promise<Set<string>> {
   const pictured = rows.filter((row) => row.pictureId !== null);
   if (isOfTheHouse(viewer)) return new Set(pictured.map(({ id }) => id));
-  const wanted = isBorrower(viewer) ? borrowersScopes : publicScopes;
+  return await picturesAllowed(database(), rows, isBorrower(viewer) ? borrowersScopes : publicScopes);
+}
+
+/** Ids of specimens whose picture may stand on a paper that goes to a borrower, whoever prints it. */
+export async function picturesForBorrowers(
+  reader: Reader,
+  rows: readonly PicturedRow[],
+): Promise<Set<string>> {
+  return await picturesAllowed(reader, rows, borrowersScopes);
+}
+
+/** Every donor of a human specimen has granted one of the scopes; an animal's picture is shown. */
+async function picturesAllowed(
+  reader: Reader,
+  rows: readonly PicturedRow[],
+  wanted: readonly Scope[],
+): Promise<Set<string>> {
+  const pictured = rows.filter((row) => row.pictureId !== null);
   const facts = await provenanceFactsOf(
-    database(),
+    reader,
     pictured.filter((row) => row.human).map(({ id }) => id),
   );
   const day = today();

@@ -17,6 +17,7 @@ import {
   facilitySectionWords,
 } from "#app/_words/en/facility-questions.ts";
 import { fieldWords } from "#app/_words/en/fields.ts";
+import type { FieldReader } from "#app/(signed-in)/venues/field-reader.ts";
 import { freshReport, type ReportFormState } from "#app/(signed-in)/venues/report-form-state.ts";
 import { LicenceLines, PassageLines } from "#app/(signed-in)/venues/report-lines.tsx";
 import { type ReportList, type Typed, typedIn } from "#app/(signed-in)/venues/report-sent.ts";
@@ -29,11 +30,6 @@ import {
 
 /** Texts longer than this get several lines. */
 const longText = 250;
-
-export type FieldReader = {
-  typedOf: (name: string) => string;
-  errorOf: (name: string) => string | undefined;
-};
 
 function QuestionField({
   name,

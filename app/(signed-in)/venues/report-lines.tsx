@@ -5,7 +5,7 @@ import { CheckField, FieldGrid, FormActions, SelectField, TextField } from "#app
 import { facilityWords } from "#app/_words/en/facility.ts";
 import { institutionsWords as words } from "#app/_words/en/institutions.ts";
 import styles from "#app/(signed-in)/institutions/venue-form.module.css";
-import type { FieldReader } from "#app/(signed-in)/venues/report-form.tsx";
+import type { FieldReader } from "#app/(signed-in)/venues/field-reader.ts";
 import type { ReportList } from "#app/(signed-in)/venues/report-sent.ts";
 import { licenceKinds, passageKinds } from "#lib/people/schema.ts";
 

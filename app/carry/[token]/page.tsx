@@ -13,7 +13,7 @@ import { Masthead } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { carryWords as words } from "#app/_words/en/carry.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
-import { formatMoment, formatNumber } from "#app/_words/format.ts";
+import { formatNumber } from "#app/_words/format.ts";
 import styles from "#app/carry/[token]/carry.module.css";
 import { CarryForm } from "#app/carry/[token]/carry-form.tsx";
 import { centreSettings } from "#lib/people/queries.ts";
@@ -68,7 +68,7 @@ function Addresses({
         [words.carrier, view.carrier],
         view.vehicle !== "" && [words.vehicle, view.vehicle],
         [words.help, view.lenderPhone],
-        [words.validUntil, formatMoment(view.validUntil)],
+        [words.validUntil, <Moment key="until" at={view.validUntil} long />],
       ]}
     />
   );

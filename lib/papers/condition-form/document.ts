@@ -85,7 +85,10 @@ function specimenBlocks(specimen: FormSpecimen, number: number, of: number, word
   return {
     kind: "together",
     blocks: [
-      { kind: "subheading", text: `${fill(said.specimen, { accessionNumber, number, of })}: ${title}` },
+      {
+        kind: "subheading",
+        text: `${fill(said.specimen, { accessionNumber, number, of })}${words.write.colon}${title}`,
+      },
       { kind: "note", text: lines.join(" ") },
       ...(check === null || check.marks.length === 0 ? [] : [marksTable(check.marks, words)]),
       {
@@ -134,7 +137,7 @@ export function conditionFormDocument(
     organisation,
     signedBy: null,
     lineLabel: said.signature,
-    facts: [blank(said.personName), blank(said.time)],
+    facts: [blank(said.personName), blank(words.signatures.role), blank(said.time)],
   });
   const blocks: Block[] = [
     ...occasionBlocks(words),

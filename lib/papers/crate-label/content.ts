@@ -14,6 +14,7 @@ import {
 } from "#lib/papers/paper-case.ts";
 import { PaperCrate, PaperHead, PaperWay } from "#lib/papers/paper-content.ts";
 import { type HandlingMark, handlingMarks } from "#lib/papers/pictograms.ts";
+import { phoneHours } from "#lib/people/emergency.ts";
 
 const Band = z.strictObject({ low: z.number(), high: z.number() });
 
@@ -29,6 +30,8 @@ export const CrateLabelContent = PaperHead.omit({ loan: true })
     stackingLimitKg: z.number().nullable(),
     temperatureC: Band.nullable(),
     phone: z.string(),
+    /** When it is answered; labels issued before this was asked do not say. */
+    phoneHours: z.enum(phoneHours).optional(),
   })
   .strict();
 export type CrateLabelContent = z.infer<typeof CrateLabelContent>;
@@ -80,6 +83,7 @@ export function crateLabelContent(paperCase: PaperCase, subject: string, head: P
     marks: marksOf(crate, temperatureC),
     stackingLimitKg: crate.lidLoadKg > 0 ? Math.floor(crate.lidLoadKg) : null,
     temperatureC,
-    phone: paperCase.house.phone,
+    phone: paperCase.emergency.phone,
+    phoneHours: paperCase.emergency.hours,
   };
 }

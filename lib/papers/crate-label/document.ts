@@ -39,7 +39,7 @@ const settings: readonly Setting[] = [
 
 function labelBlocks(issued: Issued<CrateLabelContent>, words: PaperWords, setting: Setting): Block[] {
   const { content } = issued;
-  const { crate, loan, phone, way } = content;
+  const { crate, loan, phone, phoneHours, way } = content;
   const said = words.travel.label;
   const { look, factsInOneRow, markPt, codePt } = setting;
   const large = look === null ? {} : { look };
@@ -47,7 +47,10 @@ function labelBlocks(issued: Issued<CrateLabelContent>, words: PaperWords, setti
     heading: fill(said.loan, { number: loan.number }),
     lines: [[{ text: crate.code, emphasis: "code" }]],
   };
-  const answering: Column = { heading: said.phone, lines: [[{ text: phone, emphasis: "strong" }]] };
+  const answering: Column = {
+    heading: phoneHours === "office hours" ? said.officePhone : said.phone,
+    lines: [[{ text: phone, emphasis: "strong" }]],
+  };
   const gross: Column = { heading: said.gross, lines: [massText(crate.grossMassKg, words)] };
   const outer: Column = { heading: said.outer, lines: [sidesText(crate.outer, words)] };
   const rows = factsInOneRow

@@ -257,11 +257,15 @@ function lettered(parts: readonly Part[]): Block[] {
 
 function incompleteBlocks(content: CustomsContent, words: PaperWords): Block[] {
   const { goods, undecided, kind } = content;
-  const codes = new Set(undecided.flatMap(({ numbers }) => numbers)).size;
+  const said = words.customs.incomplete;
+  const codes = kind === "pro-forma invoice" ? new Set(undecided.flatMap(({ numbers }) => numbers)).size : 0;
   const values = goods.filter(isOpen).length;
-  return codes + values === 0
-    ? []
-    : [{ kind: "notice", text: fill(words.customs.incomplete[kind], { codes, values }) }];
+  if (codes + values === 0) return [];
+  const lacks = [
+    ...(codes > 0 ? [fill(said.codes, { codes })] : []),
+    ...(values > 0 ? [fill(said.values, { values })] : []),
+  ];
+  return [{ kind: "notice", text: [said.lead, ...lacks].join(" ") }];
 }
 
 export function customsDocument(issued: Issued<CustomsContent>, words: PaperWords): PaperDocument {
@@ -326,6 +330,7 @@ export function customsDocument(issued: Issued<CustomsContent>, words: PaperWord
               lineLabel: said.signature,
               facts: [
                 { label: said.name, value: null },
+                { label: words.signatures.role, value: null },
                 { label: said.place, value: null },
               ],
             },

@@ -58,6 +58,7 @@ export function dispatchNoteDocument(issued: Issued<DispatchNoteContent>, words:
     lineLabel: travel.receipt.signature,
     facts: [
       { label: travel.receipt.name, value: null },
+      { label: words.signatures.role, value: null },
       { label: travel.receipt.time, value: null },
     ],
   });

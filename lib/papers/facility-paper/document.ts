@@ -1,8 +1,8 @@
 /**
  * One version of a venue's facility report as a document: every question with its
  * answer, what is not known said as such, the way in and the licences. A version is
- * never changed, so its content and fingerprint follow from it alone; what questions
- * are called is given, because they are the words of the form.
+ * never changed, so its content and fingerprint follow from it alone, whatever the
+ * language; what the venue answered in words of its own stays as it was typed.
  */
 import type { Block, PaperDocument } from "#lib/papers/blocks.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";
@@ -23,42 +23,10 @@ export type FacilityPaper = {
   answers: FacilityAnswers;
 };
 
-type Words = Readonly<Record<string, string>>;
-
-/** What the form calls its questions and answers. Words with {names} are filled by `fill`. */
-export type FacilityLabels = {
-  name: string;
-  overline: string;
-  reported: string;
-  confidential: string;
-  sections: Words;
-  questions: Readonly<Record<string, Words>>;
-  choices: Words;
-  yes: string;
-  no: string;
-  notKnown: string;
-  answered: string;
-  wayIn: string;
-  passage: readonly [where: string, kind: string, width: string, height: string, depth: string, load: string];
-  passageKinds: Words;
-  thenWidth: string;
-  licences: string;
-  licence: readonly [kind: string, number: string, authority: string, person: string, until: string];
-  licenceKinds: Words;
-  none: string;
-  hash: string;
-};
-
-const dash = "–";
-
-function answerText(
-  question: Question | undefined,
-  answer: Answer,
-  labels: FacilityLabels,
-  words: PaperWords,
-): string {
-  if (answer === null) return labels.notKnown;
-  if (typeof answer === "boolean") return answer ? labels.yes : labels.no;
+function answerText(question: Question | undefined, answer: Answer, words: PaperWords): string {
+  const { facility, annexes } = words;
+  if (answer === null) return facility.notKnown;
+  if (typeof answer === "boolean") return answer ? annexes.yes : annexes.no;
   if (typeof answer === "number") {
     if (question?.kind === "share") return words.write.number(Math.round(answer * 10_000) / 100);
     // years are no quantities
@@ -66,18 +34,19 @@ function answerText(
       ? String(answer)
       : words.write.number(answer);
   }
-  return question?.kind === "choice" ? say(labels.choices, answer) : answer;
+  return question?.kind === "choice" ? say(facility.choices, answer) : answer;
 }
 
-function sectionBlocks(answers: FacilityAnswers, labels: FacilityLabels, words: PaperWords): Block[] {
+function sectionBlocks(answers: FacilityAnswers, words: PaperWords): Block[] {
+  const { facility } = words;
   return facilitySections.flatMap((section, index): Block[] => {
     const questions = Object.entries(facilityQuestions[section] as Readonly<Record<string, Question>>);
     const given = questions.map(([name]) => answerOf(answers, section, name));
     return [
-      { kind: "heading", mark: String(index + 1), text: say(labels.sections, section) },
+      { kind: "heading", mark: String(index + 1), text: say(facility.sections, section) },
       {
         kind: "note",
-        text: fill(labels.answered, {
+        text: fill(facility.answered, {
           answered: given.filter((answer) => answer !== null).length,
           asked: given.length,
         }),
@@ -85,18 +54,20 @@ function sectionBlocks(answers: FacilityAnswers, labels: FacilityLabels, words: 
       {
         kind: "definitions",
         rows: questions.map(([name, question], place) => ({
-          term: say(labels.questions[section] ?? {}, name),
-          paragraphs: [answerText(question, given[place] ?? null, labels, words)],
+          term: say(facility.questions[section], name),
+          paragraphs: [answerText(question, given[place] ?? null, words)],
         })),
       },
     ];
   });
 }
 
-function passagesBlock({ passages }: FacilityAnswers, labels: FacilityLabels, words: PaperWords): Block {
-  const number = (value: number | null) => (value === null ? dash : words.write.number(value));
-  if (passages.length === 0) return { kind: "paragraph", text: labels.none };
-  const [where, kind, width, height, depth, load] = labels.passage;
+function passagesBlock({ passages }: FacilityAnswers, words: PaperWords): Block {
+  const { facility } = words;
+  const number = (value: number | null) =>
+    value === null ? words.annexes.nothing : words.write.number(value);
+  if (passages.length === 0) return { kind: "paragraph", text: facility.none };
+  const { where, kind, width, height, depth, load } = facility.passage;
   return {
     kind: "table",
     columns: [
@@ -110,10 +81,10 @@ function passagesBlock({ passages }: FacilityAnswers, labels: FacilityLabels, wo
     ],
     rows: passages.map((passage) => [
       passage.name,
-      say(labels.passageKinds, passage.kind),
+      say(facility.passageKinds, passage.kind),
       passage.secondWidthMm === null
         ? number(passage.widthMm)
-        : fill(labels.thenWidth, {
+        : fill(facility.thenWidth, {
             first: number(passage.widthMm),
             second: number(passage.secondWidthMm),
           }),
@@ -124,17 +95,23 @@ function passagesBlock({ passages }: FacilityAnswers, labels: FacilityLabels, wo
   };
 }
 
-function licencesBlock({ licences }: FacilityAnswers, labels: FacilityLabels, words: PaperWords): Block {
-  if (licences.length === 0) return { kind: "paragraph", text: labels.none };
+function licencesBlock({ licences }: FacilityAnswers, words: PaperWords): Block {
+  const { facility, annexes } = words;
+  if (licences.length === 0) return { kind: "paragraph", text: facility.none };
+  const { kind, number, authority, person, until } = facility.licence;
   return {
     kind: "table",
-    columns: labels.licence.map((header) => ({ header, align: "left", width: { share: 1 } })),
-    rows: licences.map(({ kind, number, authority, responsiblePerson, validUntil }) => [
-      say(labels.licenceKinds, kind),
-      [{ text: number, emphasis: "code" }],
-      authority,
-      responsiblePerson === "" ? dash : responsiblePerson,
-      validUntil === null ? dash : words.write.day(validUntil),
+    columns: [kind, number, authority, person, until].map((header) => ({
+      header,
+      align: "left",
+      width: { share: 1 },
+    })),
+    rows: licences.map((licence) => [
+      say(annexes.evidence.kinds, licence.kind),
+      [{ text: licence.number, emphasis: "code" }],
+      licence.authority,
+      licence.responsiblePerson === "" ? annexes.nothing : licence.responsiblePerson,
+      licence.validUntil === null ? annexes.nothing : words.write.day(licence.validUntil),
     ]),
   };
 }
@@ -142,41 +119,42 @@ function licencesBlock({ licences }: FacilityAnswers, labels: FacilityLabels, wo
 export function facilityPaperDocument(
   paper: FacilityPaper,
   sha256: string,
-  labels: FacilityLabels,
   words: PaperWords,
 ): PaperDocument {
   const { answers, version } = paper;
+  const { facility } = words;
   const next = facilitySections.length;
   return {
+    decimalMark: words.write.decimalMark,
     head: {
-      left: `${labels.name}, ${paper.venue}`,
+      left: `${facility.name}, ${paper.venue}`,
       right: fill(words.agreement.version, { version }),
     },
     foot: {
-      left: [{ text: `${labels.hash} ` }, { text: sha256, emphasis: "code" }],
+      left: [{ text: `${facility.hash} ` }, { text: sha256, emphasis: "code" }],
       pageOf: words.agreement.pageOf,
     },
     blocks: [
       {
         kind: "title",
-        overline: fill(labels.overline, { institution: paper.institution }),
-        title: `${labels.name}: ${paper.venue}`,
+        overline: paper.institution,
+        title: `${facility.name}${words.write.colon}${paper.venue}`,
         lines: [
           [paper.address, words.write.country(paper.countryCode)].filter(Boolean).join(", "),
-          fill(labels.reported, {
+          fill(facility.reported, {
             version,
             day: words.write.day(paper.reportedOn),
             name: paper.reportedBy,
             until: words.write.day(paper.validUntil),
           }),
-          labels.confidential,
+          facility.confidential,
         ],
       },
-      ...sectionBlocks(answers, labels, words),
-      { kind: "heading", mark: String(next + 1), text: labels.wayIn },
-      passagesBlock(answers, labels, words),
-      { kind: "heading", mark: String(next + 2), text: labels.licences },
-      licencesBlock(answers, labels, words),
+      ...sectionBlocks(answers, words),
+      { kind: "heading", mark: String(next + 1), text: facility.wayIn },
+      passagesBlock(answers, words),
+      { kind: "heading", mark: String(next + 2), text: facility.licences },
+      licencesBlock(answers, words),
     ],
   };
 }

@@ -107,6 +107,7 @@ export function loanClosureDocument(issued: Issued<LoanClosureContent>, words: P
               lineLabel: said.signature,
               facts: [
                 { label: said.personName, value: null },
+                { label: words.signatures.role, value: null },
                 { label: said.time, value: null },
               ],
             },

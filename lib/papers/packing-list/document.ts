@@ -3,10 +3,9 @@
  * each, how it is opened and packed again, and what is written by hand.
  */
 import type { Block, PaperDocument } from "#lib/papers/blocks.ts";
-import type { Figure, Picture } from "#lib/papers/drawing.ts";
 import type { PackingListContent } from "#lib/papers/packing-list/content.ts";
 import type { Issued } from "#lib/papers/paper-content.ts";
-import { plateFigure } from "#lib/papers/plate-figure.ts";
+import { type Pictures, thumbnailFigure } from "#lib/papers/thumbnail.ts";
 import {
   issuedDocument,
   massText,
@@ -16,29 +15,7 @@ import {
 } from "#lib/papers/travel-blocks.ts";
 import { fill, type PaperWords, say } from "#lib/papers/words.ts";
 
-/** Pictures by id, made small; what is not here is drawn. */
-export type Pictures = ReadonlyMap<string, Picture & { widthPx: number; heightPx: number }>;
-
 const thumbnailPt = { width: 56, height: 42 };
-
-function thumbnail(
-  specimen: PackingListContent["contents"][number],
-  words: PaperWords,
-  pictures: Pictures,
-): Figure {
-  const said = words.travel.packing;
-  const { accessionNumber, drawing, pictureId } = specimen;
-  const picture = pictureId === null ? undefined : pictures.get(pictureId);
-  if (picture === undefined)
-    return plateFigure(drawing, thumbnailPt.height, fill(said.drawingOf, { accessionNumber }));
-  const scale = Math.min(thumbnailPt.width / picture.widthPx, thumbnailPt.height / picture.heightPx);
-  return {
-    image: picture,
-    widthPt: picture.widthPx * scale,
-    heightPt: picture.heightPx * scale,
-    alternative: fill(said.pictureOf, { accessionNumber }),
-  };
-}
 
 function crateRows(
   { crate, way }: PackingListContent,
@@ -113,7 +90,16 @@ export function packingListDocument(
       ],
       rows: content.contents.map((specimen) => [
         String(specimen.position),
-        { figure: thumbnail(specimen, words, pictures) },
+        {
+          figure: thumbnailFigure(
+            {
+              ...specimen,
+              picture: specimen.pictureId === null ? null : (pictures.get(specimen.pictureId) ?? null),
+            },
+            thumbnailPt,
+            words,
+          ),
+        },
         [{ text: specimen.accessionNumber, emphasis: "code" }],
         { paragraphs: specimenParagraphs(specimen, words) },
       ]),

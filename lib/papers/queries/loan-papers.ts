@@ -2,6 +2,7 @@
  * Reads of issued papers: those of a loan, in the viewer's sight, with what can be
  * issued now; one of them with its content; and what anyone learns who holds a paper.
  */
+import { findTerms } from "#lib/agreements/frozen-terms.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { agreementOfCode, codeLetters } from "#lib/papers/check-address.ts";
 import type { IssuedPaper } from "#lib/papers/issued-paper.ts";
@@ -140,32 +141,57 @@ export async function getPaper(viewer: Viewer, loanId: string, paperId: string):
   };
 }
 
+/** A version as it is named to whoever holds a paper. */
+export type NamedVersion = { version: number; languages: string[] };
+
 /** All that anyone learns who holds a paper. */
-export type CheckedPaper = {
+export type CheckedPaper = NamedVersion & {
   kind: PaperKind | "agreement";
   loanNumber: string;
-  version: number;
   issuedAt: string;
   sha256: string;
-  isNewest: boolean;
+  /** Whether it holds: no version that says something else has taken its place. */
+  holds: boolean;
+  /** The other versions that hold: the same in other languages, or what has taken its place. */
+  others: NamedVersion[];
+  /** Of an agreement, whether both sides have signed this version; null for a paper that nobody signs here. */
+  isSigned: boolean | null;
 };
 
+const languagesAgreed = (frozen: string): string[] => {
+  const terms = findTerms(frozen);
+  if (terms === null) return [];
+  return terms.format === "loan-agreement-2" ? [terms.language] : terms.languages;
+};
+
+const isSignedByBoth = ({ signatures }: { signatures: readonly { party: string }[] }) =>
+  new Set(signatures.map(({ party }) => party)).size === 2;
+
+/** What both have signed holds until both have signed another version; a draft only as long as it is the newest. */
 async function checkedAgreement(agreementId: string): Promise<CheckedPaper | null> {
+  const withSignatures = { signatures: { select: { party: true } } } as const;
   const row = await database().agreement.findUnique({
     where: { id: agreementId },
-    include: { loan: { select: { number: true } } },
+    include: { loan: { select: { number: true } }, ...withSignatures },
   });
   if (!row) return null;
-  const newer = await database().agreement.count({
+  const later = await database().agreement.findMany({
     where: { loanId: row.loanId, version: { gt: row.version } },
+    orderBy: { version: "desc" },
+    select: { version: true, terms: true, ...withSignatures },
   });
+  const isSigned = isSignedByBoth(row);
+  const instead = isSigned ? later.find(isSignedByBoth) : later[0];
   return {
     kind: "agreement",
     loanNumber: row.loan.number,
     version: row.version,
     issuedAt: row.drawnUpAt.toISOString(),
     sha256: row.sha256,
-    isNewest: newer === 0,
+    languages: languagesAgreed(row.terms),
+    holds: instead === undefined,
+    others: instead ? [{ version: instead.version, languages: languagesAgreed(instead.terms) }] : [],
+    isSigned,
   };
 }
 
@@ -179,17 +205,23 @@ export async function checkPaper(token: string, secret: string): Promise<Checked
     include: { loan: { select: { number: true } } },
   });
   if (!row || !isPaperKind(row.kind)) return null;
-  const { id, loanId, kind, subject, version, issuedAt, sha256, loan } = row;
+  const { id, loanId, kind, subject, version, issuedAt, sha256, content, loan } = row;
   const versions = await database().issuedPaper.findMany({
-    where: { loanId, kind, subject, version: { gte: version } },
+    where: { loanId, kind, subject },
     select: { id: true, version: true, content: true },
   });
+  const holding = versionsThatHold(versions);
   return {
     kind,
     loanNumber: loan.number,
     version,
     issuedAt: issuedAt.toISOString(),
     sha256,
-    isNewest: versionsThatHold(versions).some((held) => held.id === id),
+    languages: [languageOf(content)].filter(Boolean),
+    holds: holding.some((held) => held.id === id),
+    others: holding
+      .filter((held) => held.id !== id)
+      .map((held) => ({ version: held.version, languages: [languageOf(held.content)].filter(Boolean) })),
+    isSigned: null,
   };
 }

@@ -19,6 +19,7 @@ import type {
   CaseTariff,
   PaperCase,
 } from "#lib/papers/paper-case.ts";
+import { emergencyLine } from "#lib/people/emergency.ts";
 import { centreSettings } from "#lib/people/queries.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import { toDateText } from "#lib/platform/dates.ts";
@@ -263,6 +264,7 @@ export async function paperCaseOf(reader: Reader, loanId: string): Promise<Paper
       countryCode: centre.countryCode,
       phone: centre.phone,
     },
+    emergency: emergencyLine(centre),
     venue: {
       organisation: venue.institution.name,
       place: venue.name,

@@ -2,7 +2,7 @@
  * The languages in which the papers of a loan can be issued, those of the borrower
  * first and in its order; for a command or query that has authorised.
  */
-import { type PaperLanguage, paperLanguages, paperLanguagesOf } from "#lib/papers/languages.ts";
+import { type PaperLanguage, paperLanguagesFor } from "#lib/papers/languages.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 
 /** The first one is that of the papers where nobody chooses: the borrower's, or English. */
@@ -14,8 +14,5 @@ export async function languagesForLoan(
     where: { id: loanId },
     select: { borrower: { select: { languages: true } } },
   });
-  const [first = "en", ...others] = [
-    ...new Set([...paperLanguagesOf(loan.borrower.languages), ...paperLanguages]),
-  ];
-  return [first, ...others];
+  return paperLanguagesFor(loan.borrower.languages);
 }

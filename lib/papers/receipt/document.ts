@@ -31,6 +31,8 @@ function signPlace(
     lineLabel: isKnown ? said.recorded : said.signature,
     facts: [
       { label: said.name, value: isKnown ? name : null },
+      // the record names who it was and when; as what, is for who signs by hand
+      ...(isKnown ? [] : [{ label: words.signatures.role, value: null }]),
       { label: said.time, value: at === null ? null : words.write.moment(at) },
     ],
   };

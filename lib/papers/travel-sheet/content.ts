@@ -7,12 +7,15 @@ import { z } from "zod";
 import { commonTemperatures } from "#lib/papers/crate-label/content.ts";
 import { numberedCrates, type PaperCase, paperCrate, stageOf, wayOf } from "#lib/papers/paper-case.ts";
 import { PaperCrate, PaperHead, PaperWay } from "#lib/papers/paper-content.ts";
+import { EmergencyLine } from "#lib/people/emergency.ts";
 
 export const TravelSheetContent = PaperHead.extend({
   format: z.literal("travel-sheet-1"),
   way: PaperWay,
   /** Who answers at the venue. */
   contactName: z.string(),
+  /** Under which number the lender is reached; sheets issued before this was asked do not say. */
+  emergency: EmergencyLine.optional(),
   crates: z.array(PaperCrate).min(1),
   specimens: z.array(z.strictObject({ accessionNumber: z.string(), title: z.string(), crate: z.string() })),
   temperatureC: z.strictObject({ low: z.number(), high: z.number() }).nullable(),
@@ -31,6 +34,7 @@ export function travelSheetContent(
     format: "travel-sheet-1",
     way: wayOf(paperCase, stageOf(paperCase, stageId)),
     contactName: paperCase.loan.contactName,
+    emergency: { ...paperCase.emergency },
     crates: crates.map(paperCrate),
     specimens: specimens.map(({ id, accessionNumber, title }) => ({
       accessionNumber,

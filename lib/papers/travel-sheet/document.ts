@@ -30,7 +30,7 @@ export function stationsOf({ way }: TravelSheetContent, words: PaperWords): stri
   ];
 }
 
-function peopleBlocks({ way, contactName }: TravelSheetContent, words: PaperWords): Block[] {
+function peopleBlocks({ way, contactName, emergency }: TravelSheetContent, words: PaperWords): Block[] {
   const said = words.courier;
   const [house, venue] = way.direction === "out" ? [way.from, way.to] : [way.to, way.from];
   const row = (term: string, ...texts: string[]) => ({
@@ -42,7 +42,11 @@ function peopleBlocks({ way, contactName }: TravelSheetContent, words: PaperWord
     {
       kind: "definitions",
       rows: [
-        row(said.lender, house.organisation, house.phone),
+        row(
+          emergency?.hours === "office hours" ? said.lenderInOfficeHours : said.lender,
+          house.organisation,
+          emergency?.phone ?? house.phone,
+        ),
         row(said.venue, contactName, venue.organisation, venue.phone),
       ],
     },
@@ -158,6 +162,11 @@ export function travelSheetDocument(issued: Issued<TravelSheetContent>, words: P
       blocks: [
         { kind: "heading", mark: "G", text: said.afterwards },
         { kind: "fields", perRow: 1, fields: said.afterwardsFields.map(blank) },
+      ],
+    },
+    {
+      kind: "together",
+      blocks: [
         { kind: "paragraph", text: said.signed },
         {
           kind: "signatures",

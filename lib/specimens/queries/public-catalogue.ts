@@ -1,6 +1,6 @@
 /**
  * The catalogue for who is not signed in, where the centre has opened it. Of what
- * may be published it tells number, title, species, preparation and what it shows;
+ * may be published it tells number, title, species, preparation, allowed use and what it shows;
  * nothing of donors, places, costs, condition or other numbers. The picture of a
  * human specimen is there only where every donor allowed it openly online.
  */
@@ -19,11 +19,15 @@ const PublicFilter = z.object({
   text: SpecimenFilter.shape.text,
   preparation: SpecimenFilter.shape.preparation,
   human: SpecimenFilter.shape.human,
+  use: SpecimenFilter.shape.use,
+  regionId: SpecimenFilter.shape.regionId,
+  systemId: SpecimenFilter.shape.systemId,
+  species: SpecimenFilter.shape.species,
 });
 
 export type PublicRow = Pick<
   SpecimenListRow,
-  "id" | "accessionNumber" | "title" | "latinTitle" | "preparation" | "human" | "scientificName"
+  "id" | "accessionNumber" | "title" | "latinTitle" | "preparation" | "use" | "human" | "scientificName"
 > & {
   /** English names of what is recorded as shown, by name. */
   structures: string[];
@@ -67,12 +71,13 @@ export async function listPublicSpecimens(
   return {
     centre,
     rows: told.map(
-      ({ id, accessionNumber, title, latinTitle, preparation, human, scientificName, pictureId }) => ({
+      ({ id, accessionNumber, title, latinTitle, preparation, use, human, scientificName, pictureId }) => ({
         id,
         accessionNumber,
         title,
         latinTitle,
         preparation,
+        use,
         human,
         scientificName,
         structures: structures.get(id) ?? [],
@@ -82,6 +87,18 @@ export async function listPublicSpecimens(
     next,
     previous,
   };
+}
+
+/** The animal species of what may be published, by scientific name. */
+export async function listPublicSpecies(_viewer: Viewer | null): Promise<string[]> {
+  await openCatalogueOf(database());
+  const rows = await database().specimen.findMany({
+    where: { publishable: true, human: false, seriesId: null },
+    select: { scientificName: true },
+    distinct: ["scientificName"],
+    orderBy: { scientificName: "asc" },
+  });
+  return rows.map(({ scientificName }) => scientificName);
 }
 
 /**

@@ -47,6 +47,12 @@ describe("a difference", () => {
       ["Careful carriers", "2027-03-01"],
       ["Stage, out, 26\u00A0February\u00A02027", "–", "Careful carriers; 1\u00A0March\u00A02027"],
     ],
+    [
+      ["certificate", "TG 7", "2026-12-05T00:00:00.000Z"],
+      null,
+      { minor: 2_000_000, currency: "EUR" },
+      ["Certificate of cover, TG 7, 5\u00A0December\u00A02026", "–", "20,000.00\u00A0EUR"],
+    ],
     [["something", "new"], 1, 2, ["something, new", "1", "2"]],
   ])("%j", (path, before, after, cells) => {
     expect(differenceCells({ path, before, after }, terms, words)).toEqual(cells);

@@ -22,7 +22,7 @@ describe("an annex", () => {
     ["C", "Highest relative humidity, %\t52\t60\tnone"],
     ["C", "Guard at night\nno"],
     ["D", "Distance, mm\n1,000"],
-    ["E", "Lender at any hour\n+47 00 00 01"],
+    ["E", "Lender at any hour\n+47 00 00 09"],
     ["F", "Empty crates at most, °C\n25"],
     ["H", "AN 2004.0100\ton record for every donor\towned by the lender"],
     ["I", "Transport borne by\nthe borrower"],
@@ -48,9 +48,31 @@ test("an accepted quotation is part of the agreement by its hash", () => {
   expect(priced).toContain("c".repeat(64));
 });
 
+test("annex C names the version and the day of the facility report that was agreed", () => {
+  expect(text).toContain(
+    "facility report of the venue, version 3, reported on 15 October 2026, which counts until 15 October 2028",
+  );
+  const { report: _report, ...facility } = terms.annexes.facility;
+  const earlier = { ...terms, annexes: { ...terms.annexes, facility } };
+  expect(textOfBlocks(annexBlocks(earlier, words))).toContain("Stated by the venue on");
+});
+
+test("annex G says whether cover holds during the stay, and is silent where a version did not say it", () => {
+  const said = (coversStay?: boolean) => {
+    const certificates = terms.cover.certificates.map(({ coversStay: _stay, ...rest }) =>
+      coversStay === undefined ? rest : { ...rest, coversStay },
+    );
+    return textOfBlocks(annexBlocks({ ...terms, cover: { ...terms.cover, certificates } }, words));
+  };
+  expect(said(true)).toContain("The stay at the venue is covered.");
+  expect(said(false)).toContain("The stay at the venue is not covered.");
+  expect(said()).not.toContain("The stay at the venue");
+});
+
 test("what a venue has not stated is said to be so", () => {
   const facility = {
     ...terms.annexes.facility,
+    report: null,
     reportedOn: null,
     answers: [{ fact: "nightGuard", stated: null }],
   };

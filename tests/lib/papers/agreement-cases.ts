@@ -1,7 +1,7 @@
 /** Agreements for tests of papers: real terms of any number of specimens, drawn up as the office draws them up. */
 import type { AgreementTerms, CurrentTerms, TermsCrate } from "#lib/agreements/frozen-terms.ts";
 import { agreementTerms, type TermsFacts, type TermsSubject } from "#lib/agreements/terms.ts";
-import type { PaperSignature } from "#lib/papers/agreement-document.ts";
+import type { PaperSignature } from "#lib/papers/signature-place.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { aConsentFact, allScopes } from "#tests/support/consents.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
@@ -143,7 +143,7 @@ const jars: Kind[] = [
   ],
 }));
 
-function subject(index: number, of: readonly Kind[] = kinds): TermsSubject {
+export function subject(index: number, of: readonly Kind[] = kinds): TermsSubject {
   const { latinTitle, ...specimen } = of[index % of.length] ?? { latinTitle: "" };
   const isHuman = specimen.human ?? true;
   const consent = aConsentFact(
@@ -255,6 +255,7 @@ export function termsOf(subjects: readonly TermsSubject[], { title, place, ...sa
       email: "office@lending.example",
       phone: "+47 00 00 01",
     },
+    lenderEmergency: { phone: "+47 00 00 09", hours: "any hour" },
     borrower: {
       name: "Faculty of medicine at Carrick",
       address: "North quay 12",
@@ -267,6 +268,7 @@ export function termsOf(subjects: readonly TermsSubject[], { title, place, ...sa
       contactPhone: "+353 00 00 03",
     },
     subjects,
+    facilityReport: { version: 3, reportedOn: "2026-10-15", validUntil: "2028-10-15" },
     certificates: [
       {
         insurer: "Northern mutual cover",
@@ -275,6 +277,7 @@ export function termsOf(subjects: readonly TermsSubject[], { title, place, ...sa
         startsAt: "2027-02-10T06:00:00Z",
         endsAt: "2027-07-20T18:00:00Z",
         coversTransit: true,
+        coversStay: true,
         territories: ["NO", "IE", "GB"],
       },
     ],
@@ -322,12 +325,15 @@ export function termsOf(subjects: readonly TermsSubject[], { title, place, ...sa
       sha256: sha256Hex(specimen.accessionNumber),
     })),
     costing: null,
+    cancellation: null,
     amends: null,
     ...said,
   });
 }
 
 export const hashOf = (terms: AgreementTerms) => sha256Hex(canonicalText(terms));
+
+const typedName = { method: "typed", strokes: "", fileSha256: null, isElectronic: true } as const;
 
 export function bothSigned(terms: AgreementTerms): PaperSignature[] {
   return [
@@ -337,6 +343,7 @@ export function bothSigned(terms: AgreementTerms): PaperSignature[] {
       signerRole: "Registrar",
       signedAt: "2026-11-26T09:15:00Z",
       sha256: hashOf(terms),
+      ...typedName,
     },
     {
       party: "borrower",
@@ -344,6 +351,7 @@ export function bothSigned(terms: AgreementTerms): PaperSignature[] {
       signerRole: "Registrar of the faculty",
       signedAt: "2026-11-27T14:02:00Z",
       sha256: hashOf(terms),
+      ...typedName,
     },
   ];
 }

@@ -1,9 +1,13 @@
 import { extractText, getDocumentProxy } from "unpdf";
 import { beforeAll, describe, expect, test } from "vitest";
-import { clausesAgreed, type Restriction } from "#lib/agreements/frozen-terms.ts";
+import { amendmentOf } from "#lib/agreements/amendment.ts";
+import { type CurrentTerms, clausesAgreed, type Restriction } from "#lib/agreements/frozen-terms.ts";
 import { restrictionText } from "#lib/papers/agreement-consent.ts";
 import { type AgreementPaper, paintAgreement } from "#lib/papers/agreement-paper.ts";
 import { englishPaper } from "#lib/papers/english.ts";
+import { type PaperLanguage, paperLanguages } from "#lib/papers/languages.ts";
+import { paperSizes, sheets } from "#lib/papers/sheet.ts";
+import { canonicalText } from "#lib/platform/hash.ts";
 import { bothSigned, hashOf, manyLetters, someTerms } from "#tests/lib/papers/agreement-cases.ts";
 
 const paperOf = (terms = someTerms(3), said: Partial<AgreementPaper> = {}): AgreementPaper => ({
@@ -19,17 +23,31 @@ const sentence = (restriction: Restriction) => restrictionText(restriction, engl
 
 /** The pages as text: composed and compatible letters, single spaces. */
 async function readPages(bytes: Uint8Array): Promise<string[]> {
-  const { text } = await extractText(await getDocumentProxy(bytes));
+  const { text } = await extractText(await getDocumentProxy(new Uint8Array(bytes)));
   return text.map((page) => page.normalize("NFKC").replace(/\s+/g, " "));
 }
 
-describe("an agreement of twelve specimens", () => {
+/** Width and height of each page, in points. */
+async function sizesOf(bytes: Uint8Array): Promise<[number, number][]> {
+  const file = await getDocumentProxy(new Uint8Array(bytes));
+  const numbers = Array.from({ length: file.numPages }, (_none, index) => index + 1);
+  const views = await Promise.all(numbers.map(async (number) => (await file.getPage(number)).view));
+  return views.map(([, , widthPt = 0, heightPt = 0]) => [widthPt, heightPt]);
+}
+
+describe.each(paperSizes)("an agreement of twelve specimens on %s", (size) => {
   const terms = someTerms(12, { title: manyLetters, place: "Ulička µ 7, Łódź" });
+  let bytes: Uint8Array = new Uint8Array();
   let pages: string[] = [];
   let text = "";
   beforeAll(async () => {
-    pages = await readPages(await paintAgreement(paperOf(terms)));
+    bytes = await paintAgreement(paperOf(terms, { size }));
+    pages = await readPages(bytes);
     text = pages.join(" ");
+  });
+
+  test("is of one sheet throughout", async () => {
+    expect(await sizesOf(bytes)).toEqual(pages.map(() => [sheets[size].widthPt, sheets[size].heightPt]));
   });
 
   test("is numbered, and every page says to which version it belongs", () => {
@@ -69,6 +87,58 @@ describe("an agreement of twelve specimens", () => {
   test("names no donor", () => {
     expect(text).not.toContain("D-7QX4M");
   });
+});
+
+describe("an amendment", () => {
+  const first = someTerms(1);
+  const kept = { version: 2, sha256: hashOf(first), terms: canonicalText(first), signatures: 2 };
+  const amended = (language: PaperLanguage): CurrentTerms => {
+    const { title, version, number, drawnUpOn } = first.loan;
+    const said = {
+      loan: { number, title, version: version + 1, drawnUpOn },
+      languages: [language],
+      parameters: { recallDays: 45 },
+      opensOn: "2027-03-22",
+    };
+    return someTerms(1, { ...said, amends: amendmentOf([kept], someTerms(1, said)) });
+  };
+
+  const before = hashOf(first);
+  const lines: Readonly<Record<PaperLanguage, string[]>> = {
+    en: [
+      "Annex M: amendments",
+      `This version is amendment 1. It amends version 2 with the SHA-256 ${before}`,
+      "Opening day 15 March 2027 22 March 2027 Clause 14, Recall for own need, days 30 45",
+      `Version SHA-256 of the terms 2 ${before}`,
+    ],
+    de: [
+      "Anlage M: Nachträge",
+      `Diese Fassung ist Nachtrag 1. Sie ändert Fassung 2 mit dem SHA-256 ${before}`,
+      "Sprachen Englisch Deutsch Tag der Eröffnung 15. März 2027 22. März 2027",
+      "Klausel 14, Rückruf aus eigenem Bedarf, Tage 30 45",
+      `Fassung SHA-256 der Bestimmungen 2 ${before}`,
+    ],
+    fr: [
+      "Annexe M : avenants",
+      `Cette version est l’avenant 1. Elle modifie la version 2 au SHA-256 ${before}`,
+      "Langues anglais français Jour d’ouverture 15 mars 2027 22 mars 2027",
+      "Clause 14, Rappel pour besoin propre, jours 30 45",
+      `Version SHA-256 des termes 2 ${before}`,
+    ],
+  };
+
+  test.each(paperLanguages.flatMap((language) => paperSizes.map((size) => [language, size] as const)))(
+    "reads back in %s on %s: what it amends, and what differs",
+    async (language, size) => {
+      const terms = amended(language);
+      const bytes = await paintAgreement(paperOf(terms, { size }));
+      const pages = await readPages(bytes);
+      const text = pages.join(" ");
+      for (const line of lines[language]) expect(text).toContain(line.normalize("NFKC"));
+      for (const page of pages) expect(page).toContain(hashOf(terms));
+      expect(await sizesOf(bytes)).toEqual(pages.map(() => [sheets[size].widthPt, sheets[size].heightPt]));
+    },
+  );
 });
 
 test("the same agreement gives the same bytes, a signature more gives others", async () => {

@@ -37,7 +37,7 @@ describe("the loan", () => {
       "Teaching by viewing, for enrolled students.",
       "Without charge.",
       "Pictures allowed\nFor internal use.",
-      "Sampling, casting and scanning\nNone.",
+      "Sampling, casting, scanning and dissection\nNone.",
       "Hall 2\nQuay 4, Port Selwyn\nIreland",
       "1 March 2027.",
       "1 July 2027: the specimens have left the venue by this day.",
@@ -49,7 +49,7 @@ describe("the loan", () => {
   test("names what may be done with every specimen", () => {
     const purpose = { ...terms.purpose, activities: ["sampling", "casting and scanning"] };
     expect(textOfBlocks(loanBlocks({ ...terms, purpose }, words))).toContain(
-      "Sampling, casting and scanning\nSampling; casting and scanning.",
+      "Sampling, casting, scanning and dissection\nSampling; casting and scanning.",
     );
   });
 

@@ -79,3 +79,21 @@ test("a field that is not known yet has a line to write on, one that is known ha
   expect(items.filter(({ kind }) => kind === "rule")).toHaveLength(2);
   expect(page ? linesOf(bodyOf(page)) : []).toEqual(["Driver Carrier", "Gentle Freight", "Remarks"]);
 });
+
+test("a drawn name ends on its line, beside a typed one and alone", () => {
+  const place = { organisation: "House", lineLabel: "Signed", facts: [{ label: "Name", value: "Ada" }] };
+  const drawn = { ...place, party: "Lender", signedBy: null, drawn: figure(40, "Drawn name") };
+  const typed = { ...place, party: "Borrower", signedBy: "Bela" };
+  for (const places of [[drawn], [drawn, typed], [typed, drawn]]) {
+    const pages = pagesOf({ kind: "signatures", places });
+    expect(coveredFigures(pages)).toEqual([]);
+    expect(clippedFigures(pages)).toEqual([]);
+    const items = pages.flatMap((page) => bodyOf(page).items);
+    const name = items.find(({ kind }) => kind === "figure");
+    const line = items.find(({ kind }) => kind === "rule");
+    if (name?.kind !== "figure" || line === undefined) throw new RangeError("Both stand there.");
+    const endsAt = name.yPt + name.figure.heightPt;
+    expect(line.yPt - endsAt).toBeGreaterThanOrEqual(0);
+    expect(line.yPt - endsAt).toBeLessThan(6);
+  }
+});

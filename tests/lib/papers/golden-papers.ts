@@ -16,7 +16,7 @@ export const golden: Record<PaperKind, string[]> = {
   "crate label": [
     "Crate 1 of 2",
     "Loan L 2026-031 L 2026-031/1",
-    "Telephone, day and night +49 555 0100",
+    "Telephone, day and night +49 555 0111",
     "From Lending Centre Quay 1, Port Arden Germany",
     "To Port Selwyn Faculty of Medicine Dissection room 2 Harbour Road 4, Port Selwyn Norway",
     "Gross mass 64.3 kg",
@@ -78,7 +78,7 @@ export const golden: Record<PaperKind, string[]> = {
     "This statement changes nothing in the agreement.",
   ],
   "pro-forma invoice": [
-    "Not complete. Without a tariff code at both ends: 7. Without a value: 0.",
+    "Not complete. Without a tariff code at both ends: 7.",
     "Reason Temporary export for a loan. The goods come back: they are to leave the venue by 1 March 2027. Purpose of the loan: Teaching.",
     "Of human origin Nos. 1–7: preserved anatomical specimens of human origin",
     "2 AN 2004.0002 Liver 2 Organ, human, silicone-impregnated NO 9705.21.00 1.25 2,501.00 – L 2026-031/1",
@@ -107,6 +107,7 @@ export const golden: Record<PaperKind, string[]> = {
     "For the lender For the borrower Lending Centre Port Selwyn Faculty of Medicine",
   ],
   "travel sheet": [
+    "Lender, day and night Lending Centre, +49 555 0111",
     "At the venue Bela Registrar, Port Selwyn Faculty of Medicine, +47 555 0199",
     "L 2026-031/1 1,240 × 820 × 760 mm 64.3 A 001",
     "4 AN 2004.0004 Liver 4 L 2026-031/1",

@@ -2,10 +2,10 @@
 import type { PaperDocument } from "#lib/papers/blocks.ts";
 import { paintIssuedPaper } from "#lib/papers/issued-paper.ts";
 import { type PaperLanguage, paperWordsIn } from "#lib/papers/languages.ts";
-import type { Pictures } from "#lib/papers/packing-list/document.ts";
 import type { PaperCase } from "#lib/papers/paper-case.ts";
 import { kindsOfPaper, type PaperKind } from "#lib/papers/paper-kinds.ts";
 import type { PaperSize } from "#lib/papers/sheet.ts";
+import type { Pictures } from "#lib/papers/thumbnail.ts";
 import { canonicalText, sha256Hex } from "#lib/platform/hash.ts";
 import { someHead } from "#tests/lib/papers/paper-cases.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { paperLanguages, paperLanguagesOf, paperWordsIn } from "#lib/papers/languages.ts";
+import { paperLanguages, paperLanguagesFor, paperLanguagesOf, paperWordsIn } from "#lib/papers/languages.ts";
 
 test("every language has its words", () => {
   const titles = paperLanguages.map((language) => paperWordsIn(language).agreement.name);
@@ -12,4 +12,11 @@ test("languages among tags keep the order of the tags, regions or not", () => {
   expect(paperLanguagesOf(["sv", "nl"])).toEqual([]);
   expect(paperLanguagesOf(["DE-at"])).toEqual(["de"]);
   expect(paperLanguagesOf([])).toEqual([]);
+});
+
+test("all languages are at hand, and the one that is spoken comes first", () => {
+  expect(paperLanguagesFor(["fr-CH", "de"])).toEqual(["fr", "de", "en"]);
+  expect(paperLanguagesFor(["sv", "de-AT"])).toEqual(["de", "en", "fr"]);
+  expect(paperLanguagesFor(["sv"])).toEqual(["en", "de", "fr"]);
+  expect(paperLanguagesFor([])).toEqual(["en", "de", "fr"]);
 });

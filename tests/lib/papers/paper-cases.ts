@@ -108,6 +108,7 @@ export function someCase(
       countryCode: "DE",
       phone: "+49 555 0100",
     },
+    emergency: { phone: "+49 555 0111", hours: "any hour" },
     venue: {
       organisation: long ? `Universitätsklinikum ${longGerman}` : "Port Selwyn Faculty of Medicine",
       place: long ? longTitle : "Dissection room 2",

@@ -12,6 +12,7 @@ import { paperKinds } from "#lib/papers/paper-kinds.ts";
 import { paperName } from "#lib/papers/paper-names.ts";
 import { paperSizes } from "#lib/papers/sheet.ts";
 import { bothSigned, conflictingTerms, hashOf, someTerms } from "#tests/lib/papers/agreement-cases.ts";
+import { goldenIn } from "#tests/lib/papers/golden-in-languages.ts";
 import { documentIn, paintIn } from "#tests/lib/papers/issued-papers.ts";
 import { longTitle, someCase, someHandovers } from "#tests/lib/papers/paper-cases.ts";
 import { faultsOf } from "#tests/lib/papers/paper-checks.ts";
@@ -61,18 +62,22 @@ const inLanguage = (terms: CurrentTerms, language: PaperLanguage): CurrentTerms 
 describe.each(foreign)("in %s", (language) => {
   const words = paperWordsIn(language);
 
-  test.each(paperKinds)("%s reads back with its own title and no English heading", async (kind) => {
-    const text = await readText(await paintIn(language, kind, paperCase));
-    const name = paperName(kind, words).normalize("NFKC");
-    expect(text).toContain(name);
-    expect(text).toContain(words.check.sentence.normalize("NFKC"));
-    const own = headingsOf(documentIn(language, kind, paperCase));
-    const english = headingsOf(documentIn("en", kind, paperCase));
-    expect(own.length).toBeGreaterThan(5);
-    expect(englishHeadings(language, own, english)).toEqual([]);
-    for (const heading of english.filter((one) => one.includes(" ") && !own.includes(one)))
-      expect(text, heading).not.toContain(heading);
-  });
+  test.each(paperKinds)(
+    "%s reads back with its own title and lines, and no English heading",
+    async (kind) => {
+      const text = await readText(await paintIn(language, kind, paperCase));
+      const name = paperName(kind, words).normalize("NFKC");
+      expect(text).toContain(name);
+      expect(text).toContain(words.check.sentence.normalize("NFKC"));
+      for (const line of goldenIn[language][kind]) expect(text).toContain(line.normalize("NFKC"));
+      const own = headingsOf(documentIn(language, kind, paperCase));
+      const english = headingsOf(documentIn("en", kind, paperCase));
+      expect(own.length).toBeGreaterThan(5);
+      expect(englishHeadings(language, own, english)).toEqual([]);
+      for (const heading of english.filter((one) => one.includes(" ") && !own.includes(one)))
+        expect(text, heading).not.toContain(heading);
+    },
+  );
 
   test.each(paperKinds)("%s clips no word, however long", (kind) => {
     for (const size of paperSizes)
@@ -142,7 +147,7 @@ describe("an agreement in two languages", () => {
 
   test("heads the columns of its schedule in both", () => {
     expect(headings).toEqual(
-      expect.arrayContaining(["Nr. / N°", "Präparat / Spécimen", "Länge mm / Longueur mm", "Masse kg"]),
+      expect.arrayContaining(["Nr.\nN°", "Präparat\nSpécimen", "Länge mm\nLongueur mm", "Masse kg"]),
     );
   });
 

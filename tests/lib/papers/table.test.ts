@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Cell, TableColumn } from "#lib/papers/blocks.ts";
+import { figureOf } from "#lib/papers/drawing.ts";
 import { sheet } from "#lib/papers/sheet.ts";
 import { paginate } from "#lib/papers/strips.ts";
 import { documentNode } from "#lib/papers/structure.ts";
 import { columnEdges, tableStrips } from "#lib/papers/table.ts";
 import { fixedWidth, linesOf, strays, textsOf } from "#tests/lib/papers/fixed-width.ts";
+import { coveredFigures } from "#tests/lib/papers/paper-checks.ts";
 
 const columns: TableColumn[] = [
   { header: "Number", align: "left", width: "fit" },
@@ -139,4 +141,31 @@ test("whatever stands in the cells, nothing leaves its column", () => {
     }),
     { numRuns: 60 },
   );
+});
+
+test("a figure stands below the words of its cell, inside its column, and the row is as high as both", () => {
+  const figure = figureOf({ width: 4, height: 3, paths: [] }, 36, "A heart");
+  const withFigure: Cell = { paragraphs: ["AN 1"], figure };
+  for (const beside of ["short", "a long text ".repeat(40)]) {
+    const pages = pagesOf(
+      {
+        columns,
+        rows: [
+          [withFigure, beside, "1"],
+          ["AN 2", "after", "2"],
+        ],
+      },
+      600,
+    );
+    expect(coveredFigures(pages)).toEqual([]);
+    const items = pages.flatMap((page) => page.items);
+    const placed = items.find(({ kind }) => kind === "figure");
+    const words = items.find((item) => item.kind === "text" && item.text === "AN 1");
+    const next = items.find((item) => item.kind === "text" && item.text === "AN 2");
+    if (placed?.kind !== "figure") throw new RangeError("A figure stands there.");
+    expect(placed.xPt).toBeGreaterThanOrEqual(placed.column.leftPt);
+    expect(placed.xPt + placed.figure.widthPt).toBeLessThanOrEqual(placed.column.rightPt + 0.01);
+    expect(placed.yPt).toBeGreaterThan(words?.yPt ?? 0);
+    expect(next?.yPt).toBeGreaterThan(placed.yPt + 36);
+  }
 });

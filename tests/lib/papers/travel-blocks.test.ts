@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Block } from "#lib/papers/blocks.ts";
 import { englishPaper } from "#lib/papers/english.ts";
+import { layOut } from "#lib/papers/layout.ts";
 import type { PaperWay } from "#lib/papers/paper-content.ts";
 import {
   checkBlock,
@@ -16,6 +17,7 @@ import {
   withCheck,
 } from "#lib/papers/travel-blocks.ts";
 import { textOfBlocks } from "#tests/lib/papers/block-text.ts";
+import { fixedWidth } from "#tests/lib/papers/fixed-width.ts";
 import { someHead } from "#tests/lib/papers/paper-cases.ts";
 import { paperCase as aCase, way } from "#tests/lib/papers/travel-cases.ts";
 
@@ -83,4 +85,20 @@ test("the code does not stand alone on a page, unless what is before it may be l
     withCheck({ ...frame, blocks: [block] }, issued, englishPaper).blocks.map(({ kind }) => kind);
   expect(kindsAfter({ kind: "note", text: "x" })).toEqual(["together"]);
   expect(kindsAfter({ kind: "table", columns: [], rows: [] })).toEqual(["table", "beside"]);
+});
+
+test("wherever a table ends, its last rows stay with the code", () => {
+  const frame = frameOf({ content: someHead(), ...issued }, "Dispatch note", englishPaper);
+  for (let count = 20; count < 50; count += 1) {
+    const rows = Array.from({ length: count }, (_none, index) => [`row ${index}`]);
+    const block: Block = {
+      kind: "table",
+      columns: [{ header: "Name", align: "left", width: { share: 1 } }],
+      rows,
+    };
+    const last = layOut(withCheck({ ...frame, blocks: [block] }, issued, englishPaper), fixedWidth).at(-1);
+    const said = last?.items.flatMap((item) => (item.kind === "text" ? [item.text] : [])).join(" ");
+    expect(said).toContain(`row ${count - 1}`);
+    expect(last?.items.some(({ kind }) => kind === "figure")).toBe(true);
+  }
 });

@@ -6,7 +6,7 @@ import { inBoth } from "#lib/papers/two-languages.ts";
 test("words stand in the language that rules first, and once where they are the same", () => {
   const both = inBoth(germanPaper, englishPaper);
   expect(both(({ sections }) => sections.clauses)).toBe("Klauseln / Clauses");
-  expect(both(({ signatures }) => signatures.hashShort)).toBe("SHA-256");
+  expect(both(({ signatures }) => signatures.name)).toBe("Name");
 });
 
 test("words of one language stand alone", () => {

@@ -17,7 +17,8 @@ import { paperKinds } from "#lib/papers/paper-kinds.ts";
 import { paperName } from "#lib/papers/paper-names.ts";
 import { handlingMarks } from "#lib/papers/pictograms.ts";
 import type { PaperWords } from "#lib/papers/words.ts";
-import { licenceKinds } from "#lib/people/schema.ts";
+import { facilityQuestions, facilitySections } from "#lib/people/facility-questions.ts";
+import { licenceKinds, passageKinds } from "#lib/people/schema.ts";
 import { dispositions, permitKinds, titleStatuses } from "#lib/provenance/schema.ts";
 import { directions } from "#lib/shipments/schema.ts";
 import {
@@ -41,6 +42,11 @@ import { handlingModes } from "#lib/transport/handling.ts";
 import { crateKinds, crateOrientations } from "#lib/transport/schema.ts";
 
 type Words = Readonly<Record<string, unknown>>;
+
+type Asked = { kind: string; of?: readonly string[] };
+const facilityChoices = Object.values(facilityQuestions)
+  .flatMap((section): Asked[] => Object.values(section))
+  .flatMap(({ of = [] }) => of);
 
 /** Closed sets whose codes a paper prints, each with the words that it prints for them. */
 const sets: readonly [name: string, codes: readonly string[], pick: (words: PaperWords) => Words][] = [
@@ -81,14 +87,17 @@ const sets: readonly [name: string, codes: readonly string[], pick: (words: Pape
   ["occasions of a form", occasions, ({ condition }) => condition.occasions],
   ["answers of a form", formAnswers, ({ condition }) => condition.answers],
   ["verdicts", checkInVerdicts, ({ closure }) => closure.verdicts],
+  ["sections of a facility report", facilitySections, ({ facility }) => facility.sections],
+  ["choices of a facility report", facilityChoices, ({ facility }) => facility.choices],
+  ["kinds of passage", passageKinds, ({ facility }) => facility.passageKinds],
   ["papers for customs", customsKinds, ({ customs }) => customs.about],
 ];
 
 /** What is written alike in English and in the other language, and rightly so. */
 const alike: Readonly<Record<"de" | "fr", readonly string[]>> = {
-  de: ["Name", "Organ", "SHA-256", "h", "km", "lx", "m³", "°C", "µW/lm"],
+  de: ["Name", "Organ", "h", "km", "lx", "m³", "°C", "µW/lm"],
   fr: [
-    ...["Clause", "Fragile", "Net kg", "SHA-256", "Signature", "Signatures", "Version", "Version {version}"],
+    ...["Clause", "Fragile", "Net kg", "Signature", "Signatures", "Version", "Version {version}"],
     ...[
       "abrasion",
       "arsenic",

@@ -13,6 +13,8 @@ test.each([
   ["a figure", german.number(1420.125), "1.420,125"],
   ["euros", german.amount({ minor: 1_200_000, currency: "EUR" }), "12.000,00"],
   ["yen", german.amount({ minor: 12_000, currency: "JPY" }), "12.000"],
+  ["forints", german.amount({ minor: 1_200_000, currency: "HUF" }), "12.000,00"],
+  ["dinars", german.amount({ minor: 1_234_567, currency: "KWD" }), "1.234,567"],
   ["a country", german.country("IE"), "Irland"],
   ["a list", german.list(["a", "b", "c"]), "a, b und c"],
   ["a list after a not", german.either(["a", "b", "c"]), "a, b oder c"],
@@ -55,3 +57,21 @@ describe.each(paperLanguages)("in %s", (language) => {
     for (const mark of [write.colon, write.semicolon]) expect(mark).toMatch(/^\u00A0?[:;] $/);
   });
 });
+
+test.each(paperLanguages)(
+  "in %s an amount has the decimals of its currency, whatever the locale rounds to",
+  (language) => {
+    const { amount, decimalMark } = paperWordsIn(language).write;
+    for (const [currency, digits] of [
+      ["JPY", 0],
+      ["EUR", 2],
+      ["HUF", 2],
+      ["COP", 2],
+      ["IQD", 3],
+      ["KWD", 3],
+    ] as const) {
+      const fraction = amount({ minor: 1_234_567, currency }).split(decimalMark)[1] ?? "";
+      expect(fraction.length, currency).toBe(digits);
+    }
+  },
+);

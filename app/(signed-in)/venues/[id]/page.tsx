@@ -25,6 +25,7 @@ import { Records } from "#app/(signed-in)/venues/[id]/records.tsx";
 import { Versions } from "#app/(signed-in)/venues/[id]/versions.tsx";
 import { confirmReport, fileRecord } from "#app/(signed-in)/venues/actions.ts";
 import { listClimateRecords } from "#lib/loans/queries/climate-records.ts";
+import { paperLanguagesFor } from "#lib/papers/languages.ts";
 import { paperStateOn } from "#lib/people/facility-gaps.ts";
 import { facilitySections } from "#lib/people/facility-questions.ts";
 import { answeredIn, answersFromFacts, type FacilityAnswers } from "#lib/people/facility-report.ts";
@@ -168,7 +169,7 @@ export default async function VenuePage({ params }: Props) {
       </Section>
       {reports.length > 0 && (
         <Section id="versions" title={words.versions}>
-          <Versions venueId={id} reports={reports} />
+          <Versions venueId={id} languages={paperLanguagesFor(sheet.languages)} reports={reports} />
         </Section>
       )}
     </RecordPage>

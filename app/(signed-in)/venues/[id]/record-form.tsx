@@ -36,13 +36,7 @@ export function RecordForm({ action }: { action: FormAction }) {
                 required
                 error={issueOf(state, "content")}
               />
-              <TextField
-                label={words.recordName}
-                id="field-record-name"
-                name="name"
-                required
-                error={issueOf(state, "name")}
-              />
+              <TextField label={words.recordName} name="name" required error={issueOf(state, "name")} />
               <SelectField
                 label={words.clock}
                 hint={words.clockHint}

@@ -1,9 +1,10 @@
 /** What loggers wrote at a venue: curves against the default limits, how each record stands, and how it was read. */
 import { ClimateCurve, type CurveLimits } from "#app/_parts/climate-curve.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { facilityWords as words } from "#app/_words/en/facility.ts";
-import { formatMoment, formatNumber } from "#app/_words/format.ts";
+import { formatNumber } from "#app/_words/format.ts";
 import type {
   JudgedLine,
   JudgedQuantity,
@@ -132,7 +133,8 @@ export function Records({ venueId, records }: { venueId: string; records: readon
     <section key={id} aria-labelledby={`record-${id}`}>
       <h3 id={`record-${id}`}>{name}</h3>
       <p className="small">
-        {formatMoment(startsAt)} – {formatMoment(endsAt)}; {words.readings}: {formatNumber(readingCount)}.{" "}
+        <Moment at={startsAt} long /> – <Moment at={endsAt} long />; {words.readings}:{" "}
+        {formatNumber(readingCount)}.{" "}
         <a className="no-print" href={`/venues/${venueId}/records/${id}`} download>
           {words.download}
           <span className="visually-hidden">: {name}</span>

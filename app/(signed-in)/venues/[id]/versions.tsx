@@ -5,6 +5,7 @@ import { facilityWords as words } from "#app/_words/en/facility.ts";
 import { facilityPaperWords } from "#app/_words/en/facility-paper.ts";
 import { papersWords } from "#app/_words/en/papers.ts";
 import { answerWord, questionWord } from "#app/(signed-in)/venues/[id]/answers.tsx";
+import type { PaperLanguage } from "#lib/papers/languages.ts";
 import { paperSizes } from "#lib/papers/sheet.ts";
 import { type FacilityChange, facilityChanges } from "#lib/people/facility-changes.ts";
 import type { FacilityVersion } from "#lib/people/queries/facility.ts";
@@ -47,7 +48,51 @@ function Changes({ changes }: { changes: readonly FacilityChange[] | null }) {
   );
 }
 
-export function Versions({ venueId, reports }: { venueId: string; reports: readonly FacilityVersion[] }) {
+/** One version in each language and on either sheet. */
+function Papers({
+  address,
+  version,
+  languages,
+}: {
+  address: string;
+  version: number;
+  languages: readonly PaperLanguage[];
+}) {
+  return (
+    <ul>
+      {languages.map((language) => {
+        const named = papersWords.languages[language] ?? language;
+        return (
+          <li key={language}>
+            {named}:{" "}
+            {paperSizes.map((size, index) => (
+              <span key={size}>
+                {index > 0 && ", "}
+                <a
+                  href={`${address}?version=${version}&language=${language}&size=${size}`}
+                  aria-label={facilityPaperWords.readAs(version, named, papersWords.sizes[size])}
+                >
+                  {papersWords.sizes[size]}
+                </a>
+              </span>
+            ))}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+/** @param languages those of the papers, that of the institution first */
+export function Versions({
+  venueId,
+  languages,
+  reports,
+}: {
+  venueId: string;
+  languages: readonly PaperLanguage[];
+  reports: readonly FacilityVersion[];
+}) {
   return (
     <DataTable
       caption={words.versionsCaption}
@@ -68,18 +113,9 @@ export function Versions({ venueId, reports }: { venueId: string; reports: reado
         {
           key: "paper",
           label: facilityPaperWords.asPdf,
-          cell: ({ report: { version } }) =>
-            paperSizes.map((size, index) => (
-              <span key={size}>
-                {index > 0 && ", "}
-                <a
-                  href={`/venues/${venueId}/paper?version=${version}&size=${size}`}
-                  aria-label={facilityPaperWords.readAs(version, papersWords.sizes[size])}
-                >
-                  {papersWords.sizes[size]}
-                </a>
-              </span>
-            )),
+          cell: ({ report: { version } }) => (
+            <Papers address={`/venues/${venueId}/paper`} version={version} languages={languages} />
+          ),
         },
         { key: "changes", label: words.changes, cell: ({ changes }) => <Changes changes={changes} /> },
       ]}

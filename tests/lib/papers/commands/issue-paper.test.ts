@@ -1,6 +1,7 @@
 /** Issuing: who may, what for, what is frozen, which version, and what anyone learns by the code. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { drawUpAgreement } from "#lib/loans/commands/agreement.ts";
+import { signAgreement } from "#lib/loans/commands/sign-agreement.ts";
 import { agreementCode } from "#lib/papers/check-address.ts";
 import { issuePaper } from "#lib/papers/commands/issue-paper.ts";
 import { paintIssuedPaper } from "#lib/papers/issued-paper.ts";
@@ -76,11 +77,11 @@ describe("a paper that is issued", () => {
     expect([first?.version, second?.version]).toEqual([1, 2]);
     expect(await checkPaper(await codeOf(first?.id ?? ""), secret)).toMatchObject({
       version: 1,
-      isNewest: false,
+      holds: false,
     });
     expect(await checkPaper(await codeOf(second?.id ?? ""), secret)).toMatchObject({
       version: 2,
-      isNewest: true,
+      holds: true,
     });
     const { papers } = await papersOfLoan(lending.registrar, loan.id);
     expect(
@@ -149,30 +150,57 @@ describe("refused", () => {
 });
 
 describe("by its code anyone learns", () => {
-  test("kind, number, version, date and hash, and nothing else", async () => {
+  test("kind, number, version, language, date and hash, what holds beside it or instead, and nothing else", async () => {
     const [issued] = await issue("dispatch note");
     const checked = await checkPaper(await codeOf(issued?.id ?? ""), secret);
     expect(Object.keys(checked ?? {}).sort()).toEqual([
-      "isNewest",
+      "holds",
+      "isSigned",
       "issuedAt",
       "kind",
+      "languages",
       "loanNumber",
+      "others",
       "sha256",
       "version",
     ]);
-    expect(checked).toMatchObject({ kind: "dispatch note", loanNumber: loan.number, isNewest: true });
+    expect(checked).toMatchObject({ kind: "dispatch note", loanNumber: loan.number, holds: true });
   });
 
-  test("of an agreement the same, and whether it is the newest", async () => {
+  test("of an agreement the same, and whether both have signed it or another since", async () => {
     const agreements = await database().agreement.findMany({
       where: { loanId: loan.id },
       orderBy: { version: "asc" },
     });
     const [first] = agreements;
     const code = agreementCode(first?.id ?? "", secret);
-    expect(await checkPaper(code, secret)).toMatchObject({ kind: "agreement", version: 1, isNewest: true });
-    await drawUpAgreement(lending.registrar, { loanId: loan.id });
-    expect(await checkPaper(code, secret)).toMatchObject({ version: 1, isNewest: false });
+    expect(await checkPaper(code, secret)).toMatchObject({
+      kind: "agreement",
+      version: 1,
+      languages: ["en"],
+      holds: true,
+      isSigned: true,
+      others: [],
+    });
+    // A draft takes nothing from what both have signed; once both have signed it, it does.
+    const draft = await drawUpAgreement(lending.registrar, { loanId: loan.id });
+    expect(await checkPaper(code, secret)).toMatchObject({ version: 1, holds: true, others: [] });
+    const draftCode = agreementCode(draft.id, secret);
+    expect(await checkPaper(draftCode, secret)).toMatchObject({ version: 2, holds: true, isSigned: false });
+    for (const viewer of [lending.registrar, lending.borrowerRegistrar])
+      await signAgreement(viewer, {
+        agreementId: draft.id,
+        sha256: draft.sha256,
+        signerRole: "Registrar",
+        strokes: "",
+        electronic: true,
+      });
+    expect(await checkPaper(draftCode, secret)).toMatchObject({ holds: true, isSigned: true });
+    expect(await checkPaper(code, secret)).toMatchObject({
+      version: 1,
+      holds: false,
+      others: [{ version: 2, languages: ["en"] }],
+    });
   });
 
   test("nothing by a code that no paper bears", async () => {
@@ -234,6 +262,17 @@ describe("the language of a paper", () => {
       orderBy: { version: "desc" },
       take: 3,
     });
-    for (const { code } of rows) expect(await checkPaper(code, secret)).toMatchObject({ isNewest: true });
+    for (const { code } of rows) {
+      const checked = await checkPaper(code, secret);
+      expect(checked).toMatchObject({ holds: true, isSigned: null });
+      // each names its own language, and the other two beside it
+      expect(checked?.languages).toHaveLength(1);
+      expect(
+        [
+          ...(checked?.languages ?? []),
+          ...(checked?.others.flatMap(({ languages }) => languages) ?? []),
+        ].sort(),
+      ).toEqual(["de", "en", "fr"]);
+    }
   });
 });

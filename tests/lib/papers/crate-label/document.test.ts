@@ -35,3 +35,25 @@ test("every mark stands with its words, the limits with their figures", () => {
   ])
     expect(text).toContain(words);
 });
+
+test("a telephone that nobody answers at night says so, on labels of all sizes", () => {
+  const content = crateLabelContent(
+    {
+      ...someCase({ specimens: 2, crates: 1 }),
+      emergency: { phone: "+49 555 0100", hours: "office hours" },
+    },
+    firstCrate,
+    someHead(),
+  );
+  const issued = { content, sha256: "ab".repeat(32), checkAddress: "https://x" };
+  const label = crateLabelDocument(issued, englishPaper);
+  for (const one of [label, label.smaller, label.smaller?.smaller]) {
+    const text = textOfBlocks(one?.blocks ?? []);
+    expect(text).toContain("Telephone, office hours");
+    expect(text).not.toContain("day and night");
+  }
+  const { phoneHours: _unsaid, ...earlier } = content;
+  expect(textOfBlocks(crateLabelDocument({ ...issued, content: earlier }, englishPaper).blocks)).toContain(
+    "Telephone, day and night",
+  );
+});

@@ -16,7 +16,8 @@ const textOf = (kind: CustomsKind, said: Partial<CustomsContent> = {}) =>
 const { goods } = issuedOf("pro-forma invoice").content;
 
 test("what is missing is said at the top, and nothing is said where nothing is missing", () => {
-  expect(textOf("pro-forma invoice")).toContain("Without a tariff code at both ends: 3. Without a value: 0.");
+  expect(textOf("pro-forma invoice")).toContain("Not complete. Without a tariff code at both ends: 3.");
+  expect(textOf("pro-forma invoice")).not.toContain("Without a value");
   expect(textOf("pro-forma invoice", { undecided: [] })).not.toContain("Not complete");
   expect(textOf("carnet list")).not.toContain("Not complete");
 });

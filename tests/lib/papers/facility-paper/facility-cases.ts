@@ -1,10 +1,7 @@
 /** A facility report with something in every kind of answer, or with nothing, or with the longest words. */
-import { facilityPaperLabels } from "#app/_words/en/facility-paper.ts";
 import type { FacilityPaper } from "#lib/papers/facility-paper/document.ts";
 import { FacilityAnswers } from "#lib/people/facility-report.ts";
 import { longGerman, longTitle } from "#tests/lib/papers/paper-cases.ts";
-
-export const labels = facilityPaperLabels;
 
 export const aPaper = (said: Partial<FacilityPaper> = {}): FacilityPaper => ({
   institution: "Port Selwyn Faculty of Medicine",
@@ -31,7 +28,16 @@ export const aPaper = (said: Partial<FacilityPaper> = {}): FacilityPaper => ({
         slopePercent: null,
       },
     ],
-    licences: [],
+    licences: [
+      {
+        kind: "public display",
+        number: "PD-7741",
+        authority: "Harbour county",
+        responsiblePerson: "Bela Registrar",
+        validFrom: "2024-01-01",
+        validUntil: "2029-01-01",
+      },
+    ],
   }),
   ...said,
 });

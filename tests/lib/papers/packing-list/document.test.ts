@@ -3,7 +3,8 @@ import { figureIn } from "#lib/papers/blocks.ts";
 import { isPicture } from "#lib/papers/drawing.ts";
 import { englishPaper } from "#lib/papers/english.ts";
 import { packingListContent } from "#lib/papers/packing-list/content.ts";
-import { type Pictures, packingListDocument } from "#lib/papers/packing-list/document.ts";
+import { packingListDocument } from "#lib/papers/packing-list/document.ts";
+import type { Pictures } from "#lib/papers/thumbnail.ts";
 import { onlyTable, textOfBlocks } from "#tests/lib/papers/block-text.ts";
 import { firstCrate, secondCrate, someCase, someHead } from "#tests/lib/papers/paper-cases.ts";
 

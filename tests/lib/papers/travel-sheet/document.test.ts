@@ -26,7 +26,15 @@ test("each country of the way has its customs in order, a way at home has none",
 test("the way home ends at the lender, whose telephone stays the one that is told", () => {
   const home = contentOf(stageIds.home);
   expect(stationsOf(home, englishPaper)).toContain("Arrived: Lending Centre");
-  expect(textOf(home)).toContain("Lender, day and night\nLending Centre, +49 555 0100");
+  expect(textOf(home)).toContain("Lender, day and night\nLending Centre, +49 555 0111");
+});
+
+test("a lender that nobody reaches at night says so, and a sheet from before it was asked names its telephone", () => {
+  const { emergency, ...earlier } = contentOf(stageIds.out);
+  expect(emergency).toEqual({ phone: "+49 555 0111", hours: "any hour" });
+  const inOffice = { ...earlier, emergency: { phone: "+49 555 0100", hours: "office hours" as const } };
+  expect(textOf(inOffice)).toContain("Lender, office hours\nLending Centre, +49 555 0100");
+  expect(textOf(earlier)).toContain("Lender, day and night\nLending Centre, +49 555 0100");
 });
 
 test("without a common band the labels of the crates are named", () => {

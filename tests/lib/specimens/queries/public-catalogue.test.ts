@@ -9,6 +9,7 @@ import { addPicture } from "#lib/specimens/commands/add-picture.ts";
 import {
   findOpenCatalogue,
   getPublicPicture,
+  listPublicSpecies,
   listPublicSpecimens,
 } from "#lib/specimens/queries/public-catalogue.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
@@ -77,6 +78,7 @@ describe("an open catalogue", () => {
       title: "Trunk of a nerve",
       latinTitle: "Truncus nervi",
       preparation: "silicone-impregnated",
+      use: "viewing only",
       human: true,
       scientificName: "Homo sapiens",
       structures: ["vagus nerve"],
@@ -89,6 +91,25 @@ describe("an open catalogue", () => {
     const formerNumbers = [{ number: "OLD 77-13", kind: "department" as const, markedOn: "" }];
     const specimen = await published({ formerNumbers });
     expect([await isListed(specimen, "OLD 77-13"), await isListed(specimen)]).toEqual([false, true]);
+  });
+
+  test("is asked by region, system, species and allowed use", async () => {
+    const nerve = await published({ use: "handling" }, ["brachial-plexus"]);
+    const gut = await published({ human: false, scientificName: "Equus caballus", ageBand: null }, [
+      "stomach",
+    ]);
+    const found = async (asked: Parameters<typeof listPublicSpecimens>[1]) => {
+      const ids = (await listPublicSpecimens(null, asked, { size: 200 })).rows.map(({ id }) => id);
+      return [ids.includes(nerve.id), ids.includes(gut.id)];
+    };
+    expect(await found({ species: "Equus caballus" })).toEqual([false, true]);
+    expect(await found({ use: "handling" })).toEqual([true, false]);
+    expect(await found({ regionId: "upper-limb" })).toEqual([true, false]);
+    expect(await found({ systemId: "alimentary-system" })).toEqual([false, true]);
+    await aRecorded({ human: false, scientificName: "Lynx lynx", ageBand: null, publishable: false });
+    const species = await listPublicSpecies(null);
+    expect(species).toContain("Equus caballus");
+    expect(species).not.toContain("Lynx lynx");
   });
 
   test("is not asked by days or places", async () => {

@@ -1,0 +1,4 @@
+export type FieldReader = {
+  typedOf: (name: string) => string;
+  errorOf: (name: string) => string | undefined;
+};
