@@ -92,6 +92,8 @@ export const auditedTables = {
   fee_scale: ["feeScale"],
   costing: ["allLoans", "costings"],
   costing_answer: ["allLoans", "costings"],
+  payment: ["allLoans", "costings"],
+  customs_discharge: ["allLoans"],
   issued_paper: ["allLoans"],
 } as const satisfies Record<string, readonly Sight[]>;
 export type AuditedTable = keyof typeof auditedTables;

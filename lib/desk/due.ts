@@ -5,6 +5,7 @@
  * a bar here says what must not wait.
  */
 
+import { coverWarningOf } from "#lib/loans/cover-warning.ts";
 import { type Harm, harmCode } from "#lib/loans/harm.ts";
 import type { LineState, LoanState } from "#lib/loans/schema.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
@@ -64,12 +65,9 @@ export type DueItem = {
   about: { kind: "loan" | "specimen" | "donor" | "letter" | "venue" | "institution"; id: string };
 };
 
-/** Days before its end on which cover is announced anew, the last time as a bar. */
-export const coverWarningDays = [60, 30, 7] as const;
-
-/** The warning that an end so many days ahead has come to; null while it is far. */
-export function coverWarningOf(days: number): (typeof coverWarningDays)[number] | null {
-  return coverWarningDays.findLast((warning) => days <= warning) ?? null;
+function expiryCode(daysLeft: number): string {
+  if (daysLeft > 0) return "due.cover-expires";
+  return daysLeft === 0 ? "due.cover-expires-today" : "due.cover-ended";
 }
 
 /** The day of a sign, and what sets it apart from others of its kind. */
@@ -129,13 +127,14 @@ function itemsOf(loan: LoanForDesk, today: DateText): DueItem[] {
   if (loan.consentWithdrawn && away > 0) add("due.consent-withdrawn", "bar", today);
   // A certificate ends on the first day that it no longer covers.
   const coverUntil = loan.homeOn === null ? loan.endsOn : addDays(loan.homeOn, 1);
-  if (loan.coverEndsOn && away > 0 && loan.coverEndsOn < coverUntil)
+  const needsCover = away > 0 || loan.state === "agreed" || loan.state === "preparing";
+  if (loan.coverEndsOn && needsCover && loan.coverEndsOn < coverUntil)
     add("due.cover-ends", "bar", loan.coverEndsOn, { date: loan.coverEndsOn });
-  else if (loan.coverEndsOn && away > 0) {
+  else if (loan.coverEndsOn && needsCover) {
     const days = daysBetween(today, loan.coverEndsOn);
     const warning = coverWarningOf(days);
     if (warning !== null)
-      add("due.cover-expires", warning === 7 ? "bar" : "attend", loan.coverEndsOn, {
+      add(expiryCode(days), warning === 7 ? "bar" : "attend", loan.coverEndsOn, {
         date: loan.coverEndsOn,
         days,
         warning,
@@ -205,6 +204,25 @@ export function orderItems(items: readonly DueItem[]): DueItem[] {
 
 export function dueFromLoans(loans: readonly LoanForDesk[], today: DateText): DueItem[] {
   return orderItems(loans.flatMap((loan) => itemsOf(loan, today)));
+}
+
+/** A loan that is judged worse since consent, a licence or a venue changed; what is away is barred nothing by it. */
+export function dueFromJudged(loan: {
+  id: string;
+  number: string;
+  borrower: string;
+  since: DateText;
+  count: number;
+}): DueItem {
+  const { id, number, borrower, since, count } = loan;
+  return {
+    key: `${id} judged worse`,
+    outcome: "attend",
+    dueOn: since,
+    code: "due.judged-worse",
+    parameters: { loan: number, borrower, count, date: since },
+    about: { kind: "loan", id },
+  };
 }
 
 /** What is left of loans that are closed: specimens that came home to be treated or damaged. */

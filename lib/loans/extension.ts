@@ -10,10 +10,6 @@ import type { CoverGap } from "#lib/suitability/cover-gaps.ts";
 import type { Finding } from "#lib/suitability/schema.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
-/** Asked for later than this before the end it is late; a policy's floor is 14 days, 30 is common practice. */
-export const extensionNoticeDays = 30;
-/** For its own need the centre gives this notice. @source loan policy of a natural history collection: 30 days */
-export const ownNeedNoticeDays = 30;
 /** A temporary import on one carnet runs for a year. @source glossaries of the carnet, read second-hand */
 export const carnetDays = 365;
 
@@ -25,6 +21,8 @@ export type ExtensionReason = {
 
 export type ExtensionFacts = {
   today: DateText;
+  /** Asked for later than this before the end, it is late. */
+  noticeDays: number;
   /** Return-by now, and as it is asked for. */
   endsOn: DateText;
   newEndsOn: DateText;
@@ -69,7 +67,7 @@ export function extensionReasons(facts: ExtensionFacts): ExtensionReason[] {
     ...(facts.crossesBorder && daysBetween(facts.leftOn, newEndsOn) <= carnetDays
       ? [reason("attend", "extension.customs", { date: endsOn })]
       : []),
-    ...(daysBetween(today, endsOn) < extensionNoticeDays
+    ...(daysBetween(today, endsOn) < facts.noticeDays
       ? [reason("attend", "extension.asked-late", { days: daysBetween(today, endsOn) })]
       : []),
     ...(facts.homeDepartsOn !== null && facts.homeDepartsOn < newEndsOn
@@ -78,9 +76,6 @@ export function extensionReasons(facts: ExtensionFacts): ExtensionReason[] {
   ];
   return [...bars, ...days, ...attends];
 }
-
-export const mayBeGranted = (reasons: readonly ExtensionReason[]): boolean =>
-  reasons.every(({ outcome }) => outcome !== "bar");
 
 /** Grounds on which the centre asks for specimens back. */
 export const recallGrounds = [
@@ -92,7 +87,7 @@ export const recallGrounds = [
 ] as const;
 export type RecallGround = (typeof recallGrounds)[number];
 
-/** The first day by which specimens may be asked back on this ground: at once, but for the centre's own need. */
-export function earliestReturnBy(ground: RecallGround, today: DateText): DateText {
-  return ground === "own need" ? addDays(today, ownNeedNoticeDays) : today;
+/** The first day by which specimens may be asked back on this ground: at once, but for the centre's own need, which gives notice. */
+export function earliestReturnBy(ground: RecallGround, today: DateText, noticeDays: number): DateText {
+  return ground === "own need" ? addDays(today, noticeDays) : today;
 }

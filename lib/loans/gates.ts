@@ -4,6 +4,7 @@
  * the way home: a lapsed cover or a withdrawn consent never traps a specimen.
  */
 import { judgeRecency } from "#lib/condition/grade.ts";
+import type { AgreedPayment } from "#lib/costing/payments.ts";
 import { addDays, type DateText } from "#lib/platform/dates.ts";
 import type { CrateState } from "#lib/shipments/schema.ts";
 import { type CoverGap, coverGaps, type Stretch } from "#lib/suitability/cover-gaps.ts";
@@ -16,6 +17,7 @@ export const gateNames = [
   "signed",
   "cover",
   "permits",
+  "paid",
   "condition",
   "nothing barred",
   "crates",
@@ -42,6 +44,8 @@ export type ReleaseFacts = {
   stretches: readonly Stretch[];
   costs: CostSum;
   findings: readonly Finding[];
+  /** How what was agreed to be paid stands; null where no quotation was accepted. */
+  payment: AgreedPayment | null;
   /** The latest check of each specimen, whatever it was for. */
   checks: ReadonlyMap<
     string,
@@ -109,6 +113,16 @@ function permitsGate({ findings }: ReleaseFacts, numbers: ReadonlyMap<string, st
     barred.map((finding) => findingFact(finding, numbers)),
     [fact("gate.permits", { open: open.length }), ...open.map((finding) => findingFact(finding, numbers))],
   );
+}
+
+/** Dispatch waits for what was agreed, clauses 15 and 16; the house may put it off with its reason. No sum is told here. */
+function paidGate({ payment }: ReleaseFacts): Gate {
+  if (payment === null) return gate("paid", [], [fact("gate.nothing-to-pay")]);
+  const { version, openMinor, putOff } = payment;
+  if (openMinor <= 0) return gate("paid", [], [fact("gate.paid", { version })]);
+  return putOff === null
+    ? gate("paid", [fact("gate.not-paid", { version })], [])
+    : gate("paid", [], [fact("gate.payment-put-off", { version, by: putOff.by, until: putOff.until })]);
 }
 
 /** A poor condition goes out only with the conservator's word, one that is not acceptable not at all. */
@@ -203,6 +217,7 @@ export function releaseGates(facts: ReleaseFacts): Gate[] {
     signedGate(facts),
     coverGate(facts),
     permitsGate(facts, numbers),
+    paidGate(facts),
     conditionGate(facts),
     nothingBarredGate(facts, numbers),
     cratesGate(facts),

@@ -37,6 +37,18 @@ export const RequestDraft = z
   });
 export type RequestDraft = z.infer<typeof RequestDraft>;
 
+/** A request as it is taken in: stated whole, and what is kept of the borrower confirmed. */
+export const SubmittedRequest = LoanInput.safeExtend({
+  factsConfirmed: z.literal(true, "loan.facts-not-confirmed"),
+});
+
+/** Fields of the request that are missing before it can be submitted. */
+export function missingFieldsOf(request: RequestDraft): string[] {
+  const parsed = SubmittedRequest.safeParse(request);
+  const missing = parsed.success ? [] : parsed.error.issues.map((issue) => String(issue.path[0] ?? ""));
+  return [...new Set(missing)];
+}
+
 /** Days that somebody has looked for, before anything is stated. */
 const wishedDays = z.object({ startsOn: DateText, endsOn: DateText }).nullable().default(null);
 

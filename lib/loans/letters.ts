@@ -33,6 +33,8 @@ export const letterFactNames = [
   "neededFrom",
   "returnBy",
   "askedUntil",
+  "claim",
+  "coverEndsOn",
 ] as const;
 export type LetterFactName = (typeof letterFactNames)[number];
 export type LetterFactsGiven = Partial<Record<LetterFactName, string | number | null>>;
@@ -46,8 +48,15 @@ const both: readonly Addressee[] = [...borrower, "registrars"];
 
 /** Every letter there is: to whom it goes, and what it says beyond what each says. */
 export const letterPlan = {
-  submitted: { to: ["registrars", "curators", "contact", "asker"], says: ["startsOn", "endsOn", "count"] },
+  submitted: {
+    to: ["registrars", "curators", "contact", "asker"],
+    says: ["startsOn", "endsOn", "count", "days"],
+  },
   "donor-office-asked": { to: ["donor officers"] },
+  "office-spoken": { to: ["curators", "registrars"] },
+  "office-recused": { to: ["curators", "registrars"] },
+  "bar-set-aside": { to: ["curators", "registrars"] },
+  substituted: { to: both },
   decided: { to: both, says: ["startsOn", "endsOn", "count"] },
   declined: { to: both },
   quotation: { to: borrower, says: ["version"] },
@@ -59,10 +68,15 @@ export const letterPlan = {
   signed: { to: both, says: ["version"] },
   dispatched: { to: both, says: ["count"] },
   received: { to: ["registrars", "curators", "borrower registrars"], says: ["count"] },
+  opened: { to: ["registrars", "curators", "borrower registrars"], says: ["count"] },
   harm: { to: ["registrars", "curators", "borrower registrars"] },
   "sent-home": { to: ["registrars", "curators"], says: ["count"] },
   "received-home": { to: [...borrower, "curators", "registrars"], says: ["count"] },
+  "missing-home": { to: ["registrars", "curators", "borrower registrars"], says: ["count"] },
   "checked-in": { to: ["registrars"] },
+  claim: { to: both, says: ["claim"] },
+  "judged-worse": { to: ["registrars"], says: ["count"] },
+  "cover-ends": { to: ["registrars", "borrower registrars"], says: ["coverEndsOn", "days"] },
   closed: { to: both },
   withdrawn: { to: both },
   cancelled: { to: [...both, "curators"] },

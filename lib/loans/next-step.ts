@@ -46,6 +46,8 @@ export type StepFacts = {
   harm: readonly Harm[];
   /** Closed crates that rest, until when, and what is in them. */
   resting: readonly { crate: string; notBefore: string | null; specimenIds: readonly string[] }[];
+  /** It crossed a customs border and the discharge is not on record. */
+  isNotDischarged?: boolean;
   /** What of its days wants somebody; none where nobody looked. */
   time?: readonly NextStep[];
 };
@@ -180,6 +182,7 @@ const clearedBy: Record<Gate["gate"], Act> = {
   signed: "signAgreement",
   cover: "recordCover",
   permits: "recordPermit",
+  paid: "recordPayment",
   condition: "recordCheck",
   "nothing barred": "removeSpecimen",
   crates: "sealCrate",
@@ -316,7 +319,12 @@ function stepsOf(facts: StepFacts): NextStep[] {
     case "home, to be checked":
       return forJourney(facts);
     case "checked in":
-      return [...forHarm(facts), step("clear", "next.close", "closeLoan")];
+      return [
+        ...forHarm(facts),
+        facts.isNotDischarged === true
+          ? step("bar", "next.discharge", "recordCustomsDischarge")
+          : step("clear", "next.close", "closeLoan"),
+      ];
     case "closed":
     case "declined":
     case "withdrawn":

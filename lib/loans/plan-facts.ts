@@ -60,6 +60,8 @@ function doneByRecord(sources: PlanSources): Map<PlanStepName, DoneStep> {
   when("decision", sources.acceptedOn);
   when("agreement", sources.signedOn);
   holds("certificate", "cover");
+  // what is covered from nail to nail asks no state for its indemnity
+  holds("indemnity form", "cover");
   holds("condition out", "condition");
   holds("pack", "crates");
   if (sources.permits.settled) done.set("permits", byRecord(null));

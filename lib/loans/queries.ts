@@ -5,17 +5,17 @@
  * what is not theirs is not there.
  */
 import type { Prisma } from "#.generated/prisma/client.ts";
-import type { SignatureMethod } from "#lib/agreements/signing.ts";
 import { type CheckComparison, compareChecks } from "#lib/condition/comparison.ts";
 import { type CheckSheet, checksOfLoan } from "#lib/condition/queries.ts";
 import { earliestStart, type FaultOfStart, faultOfStart } from "#lib/loans/asked-days.ts";
 import { type Gate, releaseGates } from "#lib/loans/gates.ts";
 import type { Harm } from "#lib/loans/harm.ts";
-import type { RequestDraft } from "#lib/loans/inputs.ts";
+import { missingFieldsOf, type RequestDraft } from "#lib/loans/inputs.ts";
 import { checksBesideEarlier } from "#lib/loans/line-checks.ts";
 import { loanState, statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { type NextStep, nextSteps } from "#lib/loans/next-step.ts";
 import { bookedDaysOf, heldUntilOf } from "#lib/loans/queries/booked-days.ts";
+import { waitsForDischarge } from "#lib/loans/queries/closing.ts";
 import { harmOf } from "#lib/loans/queries/harm.ts";
 import { type CaseLine, type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { type LoanTime, loanTimeOf } from "#lib/loans/queries/loan-time.ts";
@@ -23,6 +23,7 @@ import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
 import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
 import type { DecisionOutcome, LoanState } from "#lib/loans/schema.ts";
 import { type LoanSight, readableFindings, readableGates, sightOfLoan } from "#lib/loans/sight.ts";
+import { type SignatureRow, toSignature } from "#lib/loans/signature-row.ts";
 import { currentDecisions, toRequest } from "#lib/loans/stored-request.ts";
 import { awayStates } from "#lib/loans/transitions.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
@@ -32,7 +33,7 @@ import type { DateText } from "#lib/platform/dates.ts";
 import { type CrateSheet, cratesOf, type StageSheet, stagesOf } from "#lib/shipments/queries.ts";
 import { busyRange, type Days } from "#lib/suitability/period.ts";
 import type { CostSum } from "#lib/suitability/rules/cover.ts";
-import { type Finding, LoanInput, type RuleGroup } from "#lib/suitability/schema.ts";
+import type { Finding, RuleGroup } from "#lib/suitability/schema.ts";
 import {
   judgeSuitability,
   type Office,
@@ -43,17 +44,6 @@ import type { Outcome } from "#lib/workings/outcome.ts";
 
 type Reader = Database | Transaction;
 
-export type SignatureRow = {
-  party: string;
-  signerName: string;
-  signerRole: string;
-  signedAt: string;
-  method: SignatureMethod;
-  /** A drawn name, as the path of an SVG. */
-  strokes: string;
-  /** The file that stands as the signature, where it was signed elsewhere. */
-  file: { id: string; sha256: string } | null;
-};
 export type AgreementSheet = {
   id: string;
   version: number;
@@ -103,7 +93,14 @@ export type LoanSheet = {
   number: string;
   state: LoanState;
   isOverdue: boolean;
-  borrower: { id: string; name: string; city: string; countryCode: string };
+  borrower: {
+    id: string;
+    name: string;
+    city: string;
+    countryCode: string;
+    /** BCP 47 tags, the first one first. */
+    languages: string[];
+  };
   venue: { id: string; name: string; address: string; countryCode: string };
   request: RequestDraft;
   missingFields: string[];
@@ -140,13 +137,6 @@ export type LoanSheet = {
 };
 
 const withGates: readonly LoanState[] = ["accepted", "agreed", "preparing"];
-
-/** Fields of the request that are missing before it can be submitted. */
-function missingFieldsOf(request: RequestDraft): string[] {
-  const parsed = LoanInput.safeParse(request);
-  const missing = parsed.success ? [] : parsed.error.issues.map((issue) => String(issue.path[0] ?? ""));
-  return [...new Set(missing)];
-}
 
 /** The days that are kept for all of its specimens together, or that would be. */
 function keptOf(booked: ReadonlyMap<string, Days>, busy: Days): Days {
@@ -185,15 +175,7 @@ function toAgreement(
     sha256: row.sha256,
     drawnUpBy: row.drawnUpBy,
     drawnUpAt: row.drawnUpAt.toISOString(),
-    signatures: row.signatures.map(({ party, signerName, signerRole, signedAt, method, strokes, file }) => ({
-      party,
-      signerName,
-      signerRole,
-      signedAt: signedAt.toISOString(),
-      method: method as SignatureMethod,
-      strokes,
-      file,
-    })),
+    signatures: row.signatures.map(toSignature),
     terms: sight.costs ? row.terms : null,
   };
 }
@@ -245,7 +227,10 @@ function checksOfLine(checks: readonly CheckSheet[]): LineChecks {
 }
 
 async function latestRunOf(reader: Reader, loanId: string) {
-  const run = await reader.suitabilityRun.findFirst({ where: { loanId }, orderBy: { runAt: "desc" } });
+  const run = await reader.suitabilityRun.findFirst({
+    where: { loanId },
+    orderBy: [{ runAt: "desc" }, { id: "desc" }],
+  });
   return (
     run && {
       occasion: run.occasion,
@@ -318,6 +303,7 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
       name: row.borrower.name,
       city: row.borrower.city,
       countryCode: row.borrower.countryCode,
+      languages: row.borrower.languages,
     },
     venue: {
       id: facts.venue.id,
@@ -358,6 +344,7 @@ export async function getLoan(viewer: Viewer, loanId: string): Promise<LoanSheet
     time,
     nextSteps: nextSteps({
       time: time.steps,
+      isNotDischarged: state === "checked in" && (await waitsForDischarge(reader, loanId)),
       state,
       today: day,
       now: now().toISOString(),

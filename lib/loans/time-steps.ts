@@ -7,6 +7,7 @@
 import { z } from "zod";
 import type { NextStep } from "#lib/loans/next-step.ts";
 import type { LineState } from "#lib/loans/schema.ts";
+import { outStates } from "#lib/loans/transitions.ts";
 import { DateText } from "#lib/platform/dates.ts";
 
 export type TimeStepFacts = {
@@ -20,9 +21,6 @@ export type TimeStepFacts = {
   /** Return-by as the signed agreement says it; null without one that both signed. */
   agreedEndsOn: DateText | null;
 };
-
-/** Away, and not on the way home. */
-export const outStates: readonly LineState[] = ["travelling out", "resting at venue", "at venue"];
 
 /** The earliest day by which each specimen that is out was asked back. */
 export function recalledSpecimens({ lines, recalls }: Pick<TimeStepFacts, "lines" | "recalls">): {

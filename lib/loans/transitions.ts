@@ -38,14 +38,14 @@ export function mayMove(from: LineState, to: LineState): boolean {
   return lineMoves[from].includes(to);
 }
 
+/** Away, and not on the way home. */
+export const outStates: readonly LineState[] = ["travelling out", "resting at venue", "at venue"];
+
 /** States in which a specimen is out of the house. */
-export const awayStates: readonly LineState[] = [
-  "travelling out",
-  "resting at venue",
-  "at venue",
-  "travelling home",
-  "missing",
-];
+export const awayStates: readonly LineState[] = [...outStates, "travelling home", "missing"];
+
+/** Back in the house. */
+export const homeStates: readonly LineState[] = ["resting at home", "checked in", "closed"];
 
 /** States that end a line's claim on the calendar. */
 export const endedStates: readonly LineState[] = ["closed", "declined", "withdrawn"];

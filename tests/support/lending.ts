@@ -200,6 +200,7 @@ export function aRequestDraft(
     contactPhone: "+47 000 000",
     cover: { minor: 90_000_000, currency: "EUR" },
     note: "",
+    factsConfirmed: true,
     ...said,
   };
 }

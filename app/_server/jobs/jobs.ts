@@ -1,12 +1,15 @@
 /**
  * Everything the program does by itself, registered in one place: letters as they
- * come, reminders once a day and when it starts. Several servers may run it on one
+ * come, loans to be judged again as they are noted, reminders once a day and when
+ * it starts. Several servers may run it on one
  * database; the queue gives each piece of work to one of them.
  */
 import type PgBoss from "pg-boss";
 import { letterQueue, relayLetters, workLetters } from "#app/_server/jobs/send-letters.ts";
 import { openQueue, prepareStore, type Queue } from "#app/_server/jobs/store.ts";
+import { judgeAgain, noteWhatEnded } from "#lib/loans/commands/judge-again.ts";
 import { takeReminders } from "#lib/loans/commands/take-reminders.ts";
+import { warnOfCover } from "#lib/loans/commands/warn-of-cover.ts";
 import { programViewer } from "#lib/people/viewer.ts";
 import type { Config, MailServer } from "#lib/platform/config.ts";
 import { databasePool } from "#lib/platform/database.ts";
@@ -30,6 +33,8 @@ async function beginReminders(boss: PgBoss): Promise<void> {
   await boss.send(reminderQueue.name, {});
   await boss.work(reminderQueue.name, { pollingIntervalSeconds: 30 }, async () => {
     await takeReminders(programViewer);
+    await warnOfCover(programViewer);
+    await noteWhatEnded(programViewer);
   });
 }
 
@@ -62,6 +67,7 @@ export async function startJobs(settings: JobSettings): Promise<() => Promise<vo
   boss.on("error", onTrouble);
   await boss.start();
   await beginReminders(boss);
+  const stopJudging = keepLooking(() => judgeAgain(programViewer), lookEverySeconds * 1_000, onTrouble);
   let stopLooking = async () => {};
   if (mailServer) {
     await workLetters(boss, { server: mailServer, url }, lookEverySeconds);
@@ -76,6 +82,7 @@ export async function startJobs(settings: JobSettings): Promise<() => Promise<vo
     );
   }
   return async () => {
+    await stopJudging();
     await stopLooking();
     await boss.stop({ timeout: 5_000 });
   };

@@ -16,7 +16,7 @@ let told = "";
 function begin() {
   const thread = new Worker(new URL("../jobs/thread.mjs", import.meta.url), {
     // Nothing of what is loaded into the server; server-only modules are read as the server reads them.
-    execArgv: ["--conditions=react-server", "--disable-warning=DeprecationWarning"],
+    execArgv: ["--conditions=react-server"],
   });
   thread.unref();
   thread.on("error", (error) => {

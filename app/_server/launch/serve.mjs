@@ -83,8 +83,6 @@ export async function serve({ port, host, env, speaks = true }) {
   const child = spawn(
     process.execPath,
     [
-      // The database client's adapter asks ahead inside a transaction, which its driver will only forbid in a later version.
-      "--disable-warning=DeprecationWarning",
       "--import",
       inProject("app/_server/launch/leash.mjs"),
       "--import",

@@ -6,38 +6,25 @@
  */
 
 import { eventsOfLoan, type FeedEvent, type LoanInFeed, type RecordRow } from "#lib/desk/calendar-events.ts";
-import { backwardPlan } from "#lib/loans/backward-plan.ts";
-import { releaseGates } from "#lib/loans/gates.ts";
+import { borrowersSteps } from "#lib/desk/due-plan.ts";
+import { papersThatEnd } from "#lib/desk/queries/papers-that-end.ts";
 import { loanState, statesBeforeRelease } from "#lib/loans/loan-state.ts";
-import type { PlanStepName } from "#lib/loans/plan-defaults.ts";
-import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
-import { planFactsOfLoan } from "#lib/loans/queries/loan-plan.ts";
-import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
+import { planOfLoan } from "#lib/loans/queries/loan-plan.ts";
 import type { LineState } from "#lib/loans/schema.ts";
-import { outStates } from "#lib/loans/time-steps.ts";
+import { outStates } from "#lib/loans/transitions.ts";
 import { maySee } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
-import { addDays, type DateText, toDate, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
+import { addDays, type DateText, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
 import { crateState, notBeforeOf } from "#lib/shipments/crate-state.ts";
 import type { CrateEventKind } from "#lib/shipments/schema.ts";
-import { judgeSuitability } from "#lib/suitability/suitability.ts";
 
 const mostLoans = 300;
 /** Plans are counted for the loans that leave next; beyond these the day is far. */
 const mostPlans = 40;
 const daysBack = 60;
 const daysAhead = 730;
-
-/** What a borrower does of a plan; the rest is the centre's. */
-const borrowersSteps: readonly PlanStepName[] = [
-  "agreement",
-  "certificate",
-  "indemnity form",
-  "open crates",
-  "install",
-];
 
 /** An event with when its record last changed, and how often. */
 export type DatedEvent = FeedEvent & { changedAt: string; sequence: number };
@@ -126,79 +113,11 @@ async function loansInFeed(viewer: Viewer, day: DateText): Promise<LoanInFeed[]>
 
 /** Steps of the plan that are not done, as this viewer has part in them. */
 async function stepsToDo(viewer: Viewer, loanId: string, day: DateText): Promise<LoanInFeed["steps"]> {
-  const reader = database();
-  const loanCase = await loanCaseOf(reader, loanId, day);
-  const findings = judgeSuitability(loanCase.request, loanCase.subjects);
-  const gates = releaseGates(await releaseFactsOf(reader, loanCase, findings));
-  const { rows } = backwardPlan(await planFactsOfLoan(reader, loanCase, findings, gates));
+  const { rows } = await planOfLoan(database(), loanId, day);
   return rows
     .filter(({ step, done, stated }) => done === null && !stated && step !== "opening")
     .filter(({ step }) => !isBorrower(viewer) || borrowersSteps.includes(step))
     .map(({ step, lastDay }) => ({ step, lastDay }));
-}
-
-async function papersThatEnd(viewer: Viewer, from: DateText, until: DateText): Promise<FeedEvent[]> {
-  const between = { gte: toDate(from), lte: toDate(until) };
-  const events: FeedEvent[] = [];
-  if (maySee(viewer, "facilityFacts", { institutionId: viewer.institutionId })) {
-    const insurances = await database().insurance.findMany({
-      where: {
-        validUntil: between,
-        ...(isBorrower(viewer) ? { institutionId: viewer.institutionId ?? "" } : {}),
-      },
-      include: { institution: { select: { name: true } } },
-      take: mostLoans,
-    });
-    for (const { id, institutionId, institution, insurer, validUntil } of insurances)
-      events.push({
-        key: `insurance ${id}`,
-        code: "calendar.insurance-ends",
-        parameters: { institution: institution.name, insurer },
-        when: { day: toDateText(validUntil) },
-        address: `/institutions/${institutionId}`,
-        rows: [{ table: "insurance", key: id }],
-      });
-  }
-  if (!maySee(viewer, "consentScopes")) return events;
-  const permits = await database().permit.findMany({
-    where: { validUntil: between, withdrawnOn: null },
-    include: { specimen: { select: { accessionNumber: true } } },
-    take: mostLoans,
-  });
-  for (const { id, specimenId, specimen, kind, validUntil } of permits)
-    if (validUntil !== null)
-      events.push({
-        key: `permit ${id}`,
-        code: "calendar.permit-ends",
-        parameters: { specimen: specimen.accessionNumber, kind },
-        when: { day: toDateText(validUntil) },
-        address: `/specimens/${specimenId}/provenance`,
-        rows: [{ table: "permit", key: id }],
-      });
-  const linked = await database().specimenDonor.findMany({
-    where: { donor: { consents: { some: { supersededById: null, reviewDueOn: between } } } },
-    select: {
-      specimenId: true,
-      specimen: { select: { accessionNumber: true } },
-      donor: {
-        select: { consents: { where: { supersededById: null }, select: { id: true, reviewDueOn: true } } },
-      },
-    },
-    orderBy: { specimen: { accessionNumber: "asc" } },
-    take: mostLoans,
-  });
-  for (const { specimenId, specimen, donor } of linked)
-    for (const { id, reviewDueOn } of donor.consents)
-      if (reviewDueOn !== null)
-        events.push({
-          key: `consent ${specimenId} ${toDateText(reviewDueOn)}`,
-          code: "calendar.consent-review",
-          parameters: { specimen: specimen.accessionNumber },
-          when: { day: toDateText(reviewDueOn) },
-          address: `/specimens/${specimenId}/provenance`,
-          rows: [{ table: "consent", key: id }],
-        });
-  return events;
 }
 
 /** When each row last changed, and how often. */

@@ -12,7 +12,10 @@ import {
   orderItems,
 } from "#lib/desk/due.ts";
 import { dueFacility } from "#lib/desk/queries/due-facility.ts";
+import { dueJudged } from "#lib/desk/queries/due-judged.ts";
 import { dueMoney } from "#lib/desk/queries/due-money.ts";
+import { duePlans } from "#lib/desk/queries/due-plan.ts";
+import { dueSettling } from "#lib/desk/queries/due-settling.ts";
 import { listWritten } from "#lib/desk/queries/written.ts";
 import type { Harm } from "#lib/loans/harm.ts";
 import { loanState } from "#lib/loans/loan-state.ts";
@@ -229,6 +232,9 @@ export async function listDue(viewer: Viewer): Promise<DueItem[]> {
     ...(await provenanceItems(viewer, day)),
     ...(await listWritten(viewer)),
     ...(await dueMoney(viewer, day)),
+    ...(await duePlans(viewer, day)),
+    ...(await dueJudged(viewer)),
+    ...(await dueSettling(viewer, day)),
     ...(await dueFacility(viewer, day)),
   ]);
 }

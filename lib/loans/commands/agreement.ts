@@ -8,7 +8,7 @@
 import { DrawUpInput } from "#lib/agreements/agreement-input.ts";
 import { saysTheSame } from "#lib/agreements/frozen-terms.ts";
 import { liveLines, refuseBars, requireState } from "#lib/loans/at-hand.ts";
-import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { keepRun, refuseAndKeep, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
@@ -29,7 +29,10 @@ export const drawUpAgreement = command(
     requireState(loan, statesInPreparation);
     const loanCase = await loanCaseOf(work.transaction, loan.id, work.today);
     const findings = judgeSuitability(loanCase.request, loanCase.subjects);
-    refuseBars(liveLines(loan), findings, "agreement.barred");
+    const judged = { stopped: "agreement", findings, inputs: loanCase } as const;
+    await refuseAndKeep(work, "drawUpAgreement", loan.id, judged, () =>
+      refuseBars(liveLines(loan), findings, "agreement.barred"),
+    );
     const { terms, newest } = await termsNow(work.transaction, loanCase, {
       languages,
       parameters,

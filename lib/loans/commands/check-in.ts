@@ -3,7 +3,8 @@
  * before somebody has looked: the check at home stands beside the one before it
  * left, the differences are computed, and the verdict may not say less than they
  * do. The days that are left are given back from tomorrow on. A loan is closed
- * only when every line is checked in; the refusal names the one that is not.
+ * only when every line is checked in and what crossed a customs border is discharged;
+ * the refusal names what is not.
  */
 import { type CheckComparison, compareChecks } from "#lib/condition/comparison.ts";
 import { type CheckSheet, checksOfLoan } from "#lib/condition/queries.ts";
@@ -11,6 +12,7 @@ import { linesIn, liveLines } from "#lib/loans/at-hand.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { CheckInInput, LoanOnly } from "#lib/loans/inputs.ts";
+import { missingToClose } from "#lib/loans/queries/closing.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { addDays } from "#lib/platform/dates.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
@@ -96,6 +98,10 @@ export const closeLoan = command("closeLoan", LoanOnly, async (work, { loanId })
   const lines = linesIn(loan, "checked in");
   if (lines.length === 0)
     throw new Refusal("conflict", "loan.not-now", { state: loan.state, loan: loan.number });
+  const held = (await missingToClose(work.transaction, loan.id)).find(
+    ({ code }) => code === "close.not-discharged",
+  );
+  if (held) throw new Refusal("conflict", "loan.not-discharged", { ...held.parameters, loan: loan.number });
   await moveLines(work, lines, "closed");
   await work.transaction.loan.update({ where: { id: loan.id }, data: { closedAt: work.now } });
   await writeLetters(work, loan.id, "closed");

@@ -6,6 +6,7 @@
 
 import { ClaimEventInput, type ClaimEventKind, nextClaimEvents, OpenClaimInput } from "#lib/loans/claims.ts";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { lineStatesSinceRelease } from "#lib/loans/loan-state.ts";
 import { command } from "#lib/people/command.ts";
 import { type Id, newId } from "#lib/platform/identity.ts";
@@ -36,6 +37,7 @@ export const openClaim = command(
     await transaction.claimEvent.create({
       data: { id: newId(), claimId: id, kind: "opened", note, accountId: viewer.accountId, at: now },
     });
+    await writeLetters(work, loanId, "claim", { claim: number });
     return { id, number };
   },
 );
@@ -67,5 +69,6 @@ export const recordClaimEvent = command(
         at: now,
       },
     });
+    await writeLetters(work, claim.loanId, "claim", { claim: claim.number });
   },
 );

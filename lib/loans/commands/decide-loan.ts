@@ -18,7 +18,7 @@ import {
   refuseBars,
   requireState,
 } from "#lib/loans/at-hand.ts";
-import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { keepRun, moveLines, refuseAndKeep, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { holdDays } from "#lib/loans/commands/submit-request.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
@@ -113,7 +113,10 @@ export const decideLoan = command("decideLoan", DecisionInput, async (work, inpu
   const loan = await takeLoan(work, input.loanId, "decideLoan");
   const spoken = await transaction.decision.findMany({ where: { loanId: loan.id } });
   refuseRecused(spoken, viewer, input.office);
-  if (input.outcome === "recuse") return await keepDecision(work, input);
+  if (input.outcome === "recuse") {
+    await keepDecision(work, input);
+    return await writeLetters(work, loan.id, "office-recused");
+  }
   if (input.office === "conservator" && input.outcome === "accept" && loan.state !== "requested")
     return await signOffLater(work, loan, input);
   requireState(loan, ["requested"]);
@@ -129,7 +132,7 @@ export const decideLoan = command("decideLoan", DecisionInput, async (work, inpu
   }
   if (input.office !== "curator") {
     await keepDecision(work, input);
-    return;
+    return await writeLetters(work, loan.id, "office-spoken");
   }
   const noted = linesIn(loan, "noted");
   if (noted.length > 0)
@@ -138,12 +141,12 @@ export const decideLoan = command("decideLoan", DecisionInput, async (work, inpu
   const { row, request, subjects } = await loanCaseOf(transaction, loan.id, today);
   const asked = subjects.filter(({ specimen }) => accepted.some((line) => line.specimenId === specimen.id));
   const findings = judgeSuitability(request, asked);
-  requireOffices(
-    officesNeeded(findings),
-    lastWords(currentDecisions(row.decisions, row.submittedAt)),
-    viewer,
-  );
-  refuseBars(accepted, findings, "decision.barred");
+  const judged = { stopped: "decision", findings, inputs: { request, subjects: asked } } as const;
+  await refuseAndKeep(work, "decideLoan", loan.id, judged, () => {
+    const words = lastWords(currentDecisions(row.decisions, row.submittedAt));
+    requireOffices(officesNeeded(findings), words, viewer);
+    refuseBars(accepted, findings, "decision.barred");
+  });
   await requireMandate(work, "decide requests", atStakeOf(asked));
   await keepDecision(work, input);
   await keepRun(work, loan.id, "decision", findings, { request, subjects: asked });

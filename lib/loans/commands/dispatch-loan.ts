@@ -4,9 +4,9 @@
  */
 
 import { linesIn, requireState } from "#lib/loans/at-hand.ts";
-import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { keepRun, moveLines, refuseAndKeep, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
-import { releaseGates } from "#lib/loans/gates.ts";
+import { type Gate, releaseGates } from "#lib/loans/gates.ts";
 import { LoanOnly } from "#lib/loans/inputs.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
@@ -18,6 +18,20 @@ import { cratesOf, stagesOf } from "#lib/shipments/queries.ts";
 import { judgeSuitability } from "#lib/suitability/suitability.ts";
 import { placeOnTheWay, writeHandovers, writeMoves } from "#lib/whereabouts/commands.ts";
 
+/** @throws {Refusal} with the first gate that does not hold, and how many there are */
+function refuseFailing(gates: readonly Gate[]): void {
+  const failing = gates.filter((gate) => !gate.holds);
+  const [first] = failing;
+  if (!first) return;
+  const [fact] = first.facts;
+  throw new Refusal("conflict", "loan.gate-fails", {
+    ...fact?.parameters,
+    gate: first.gate,
+    fact: fact?.code ?? "",
+    gates: failing.length,
+  });
+}
+
 export const dispatchLoan = command("dispatchLoan", LoanOnly, async (work, { loanId }) => {
   const { transaction, today, viewer } = work;
   const loan = await takeLoan(work, loanId, "dispatchLoan");
@@ -25,17 +39,8 @@ export const dispatchLoan = command("dispatchLoan", LoanOnly, async (work, { loa
   const loanCase = await loanCaseOf(transaction, loan.id, today);
   const findings = judgeSuitability(loanCase.request, loanCase.subjects);
   const gates = releaseGates(await releaseFactsOf(transaction, loanCase, findings, today));
-  const failing = gates.filter((gate) => !gate.holds);
-  const [first] = failing;
-  if (first) {
-    const [fact] = first.facts;
-    throw new Refusal("conflict", "loan.gate-fails", {
-      ...fact?.parameters,
-      gate: first.gate,
-      fact: fact?.code ?? "",
-      gates: failing.length,
-    });
-  }
+  const judged = { stopped: "dispatch", findings, inputs: loanCase } as const;
+  await refuseAndKeep(work, "dispatchLoan", loan.id, judged, () => refuseFailing(gates));
   const stage = (await stagesOf(transaction, loan.id)).find(({ direction }) => direction === "out");
   if (!stage) throw new Refusal("conflict", "stage.not-planned", { direction: "out" });
   const lines = linesIn(loan, "packed");

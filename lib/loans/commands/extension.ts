@@ -6,7 +6,7 @@
  */
 import { requireState } from "#lib/loans/at-hand.ts";
 import { keepDays } from "#lib/loans/commands/keep-days.ts";
-import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { keepRun, refuseAndKeep, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { type ExtensionReason, extensionReasons } from "#lib/loans/extension.ts";
 import { extensionFactsOf } from "#lib/loans/queries/extension-facts.ts";
@@ -62,7 +62,8 @@ async function grant(
   const loanCase = await loanCaseOf(transaction, loan.id, today);
   const facts = await extensionFactsOf(transaction, loanCase, loan.endsOn, taken);
   const reasons = extensionReasons(facts);
-  refuseReasons(reasons, coverAskedFor);
+  const judged = { stopped: "extension", findings: facts.findings, inputs: loanCase } as const;
+  await refuseAndKeep(work, "answerExtension", loan.id, judged, () => refuseReasons(reasons, coverAskedFor));
   await keepRun(work, loan.id, "extension", facts.findings, loanCase);
   return reasons;
 }

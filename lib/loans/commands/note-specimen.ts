@@ -12,12 +12,13 @@ import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { LoanSpecimen, NoteInput } from "#lib/loans/inputs.ts";
 import { command, type Work } from "#lib/people/command.ts";
+import { practiceHere } from "#lib/people/queries.ts";
 import { addDays, toDate, toDateText } from "#lib/platform/dates.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { writeCrateEvents } from "#lib/shipments/commands.ts";
 import type { SpecimenInput } from "#lib/specimens/schema.ts";
-import { type Buffers, buffersFor, type Days } from "#lib/suitability/period.ts";
+import { type Buffers, bufferDaysOf, buffersFor, type Days } from "#lib/suitability/period.ts";
 import { releaseLineBookings } from "#lib/whereabouts/commands.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 
@@ -29,6 +30,7 @@ export async function buffersOf({ transaction }: Work, specimenIds: readonly str
   });
   return buffersFor(
     specimens.map((specimen) => ({ ...specimen, kind: specimen.kind as SpecimenInput["kind"] })),
+    bufferDaysOf(await practiceHere(transaction)),
   );
 }
 

@@ -4,6 +4,7 @@
  * the other; lines move only by the table of moves.
  */
 import { type LineOnLoan, type LoanAtHand, requireMoves } from "#lib/loans/at-hand.ts";
+import { refusedOccasion, type StoppedAct } from "#lib/loans/judged-again.ts";
 import { loanState } from "#lib/loans/loan-state.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import type { Work } from "#lib/people/command.ts";
@@ -12,9 +13,12 @@ import { toDateText } from "#lib/platform/dates.ts";
 import { canonicalText } from "#lib/platform/hash.ts";
 import { newId } from "#lib/platform/identity.ts";
 import { notFound } from "#lib/platform/refusal.ts";
+import { inTransaction } from "#lib/platform/transaction.ts";
 import { rulebookVersion } from "#lib/suitability/rules/book.ts";
 import type { RequestFacts, SpecimenCase } from "#lib/suitability/rules/case.ts";
+import { runDifference } from "#lib/suitability/run-difference.ts";
 import type { Finding } from "#lib/suitability/schema.ts";
+import { barsOf } from "#lib/suitability/suitability.ts";
 
 /** Locks a loan and loads what decides. @throws {Refusal} "not-found" for what is not there and for what is not theirs */
 export async function takeLoan(work: Work, loanId: string, act: Act): Promise<LoanAtHand> {
@@ -94,4 +98,34 @@ export async function keepRun(
       rulebook: rulebookVersion,
     },
   });
+}
+
+/**
+ * Refuses, and keeps the evaluation that refused: in a transaction of its own,
+ * because the one of the act is undone. The same refusal again is kept once.
+ * @param refuse throws where the act may not be
+ */
+export async function refuseAndKeep(
+  work: Work,
+  act: Act,
+  loanId: string,
+  { stopped, findings, inputs }: { stopped: StoppedAct; findings: readonly Finding[]; inputs: RunInputs },
+  refuse: () => void,
+): Promise<void> {
+  try {
+    refuse();
+  } catch (refusal) {
+    if (barsOf(findings).length > 0)
+      await inTransaction(work.viewer, act, async (transaction) => {
+        const occasion = refusedOccasion(stopped);
+        const last = await transaction.suitabilityRun.findFirst({
+          where: { loanId },
+          orderBy: [{ runAt: "desc" }, { id: "desc" }],
+        });
+        const before = last?.findings as unknown as Finding[] | undefined;
+        if (last?.occasion === occasion && before && runDifference(before, findings).length === 0) return;
+        await keepRun({ ...work, transaction }, loanId, occasion, findings, inputs);
+      });
+    throw refusal;
+  }
 }

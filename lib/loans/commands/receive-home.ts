@@ -158,6 +158,8 @@ export const countReturn = command(
             },
           ];
     });
+    const lacking = absent.length + incomplete.length;
+    if (lacking > 0) await writeLetters(work, loan.id, "missing-home", { count: lacking });
     return { missing: await nameMissing(work, absent), incomplete };
   },
 );

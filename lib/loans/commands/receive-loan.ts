@@ -137,6 +137,7 @@ export const openCrate = command(
       "at venue",
     );
     await moveLines(work, missing, "missing");
+    await writeLetters(work, loan.id, "opened", { count: present.size });
     if (missing.length > 0) await writeLetters(work, loan.id, "harm");
     return { missing: missing.map(({ specimenId, accessionNumber }) => ({ specimenId, accessionNumber })) };
   },

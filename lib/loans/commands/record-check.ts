@@ -7,6 +7,7 @@ import type { DayFloor } from "#lib/condition/check-day.ts";
 import { type RecordedCheck, writeCheck } from "#lib/condition/commands.ts";
 import { borrowerOccasions, CheckRecord } from "#lib/condition/recording.ts";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { type CheckedLine, checkedLineOf, occasionFloor, occasionsFor } from "#lib/loans/occasions.ts";
 import { command, type Work } from "#lib/people/command.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
@@ -62,6 +63,10 @@ export const recordCheck = command(
     if (isBorrower(work.viewer) && (loanId === null || !borrowerOccasions.includes(occasion)))
       throw new Refusal("conflict", "check.not-on-this-occasion", { occasion });
     const floors = loanId === null ? [] : await requireOccasion(work, input, loanId);
-    return await writeCheck(work, input, floors);
+    const written = await writeCheck(work, input, floors);
+    const isHarm =
+      occasion === "incident" || (written.totals !== null && written.totals.new + written.totals.worse > 0);
+    if (loanId !== null && isHarm) await writeLetters(work, loanId, "harm");
+    return written;
   },
 );

@@ -10,6 +10,7 @@ import { keepDays } from "#lib/loans/commands/keep-days.ts";
 import { moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { SendHomeInput } from "#lib/loans/inputs.ts";
+import { outStates } from "#lib/loans/transitions.ts";
 import { command } from "#lib/people/command.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 import { type CrateEventNote, writeCrateEvents } from "#lib/shipments/commands.ts";
@@ -36,7 +37,7 @@ function requireSeals(crates: readonly CrateSheet[], seals: Seals): void {
 export const sendHome = command("sendHome", SendHomeInput, async (work, input) => {
   const { loanId, specimenIds: chosen, seals, carrier: named } = input;
   const loan = await takeLoan(work, loanId, "sendHome");
-  const away = linesIn(loan, "travelling out", "resting at venue", "at venue");
+  const away = linesIn(loan, ...outStates);
   const known = new Set(away.map((line) => line.specimenId));
   if (chosen?.length === 0)
     throw new Refusal("invalid", "input.invalid", {}, [

@@ -5,6 +5,7 @@
  */
 import { z } from "zod";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { officesOf } from "#lib/loans/offices.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { command } from "#lib/people/command.ts";
@@ -59,4 +60,5 @@ export const setAsideBar = command("setAsideBar", SetAsideInput, async (work, in
       at: now,
     })),
   });
+  await writeLetters(work, loan.id, "bar-set-aside");
 });

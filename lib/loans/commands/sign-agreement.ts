@@ -8,7 +8,7 @@
 import { readTerms, rulingLanguage } from "#lib/agreements/frozen-terms.ts";
 import { CountersignInput, SignInput, signedMediaType } from "#lib/agreements/signing.ts";
 import { liveLines, refuseBars, requireState } from "#lib/loans/at-hand.ts";
-import { keepRun, takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { keepRun, refuseAndKeep, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { statesInPreparation } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
@@ -63,7 +63,10 @@ async function readyToSign(
     throw new Refusal("conflict", "agreement.same-signer");
   const { request, subjects } = await loanCaseOf(transaction, loan.id, work.today);
   const findings = judgeSuitability(request, subjects);
-  refuseBars(liveLines(loan), findings, "agreement.barred");
+  const judged = { stopped: "signature", findings, inputs: { request, subjects } } as const;
+  await refuseAndKeep(work, act, loan.id, judged, () =>
+    refuseBars(liveLines(loan), findings, "agreement.barred"),
+  );
   await keepRun(work, loan.id, "signature", findings, { request, subjects });
   return {
     agreementId: found.id,

@@ -1,5 +1,5 @@
 /**
- * Submitting a request: it is checked whole, its days are held for 14 days, the
+ * Submitting a request: it is checked whole, with what is kept of the borrower confirmed, its days are held for 14 days, the
  * rules run and what they found is kept. Days that somebody else has are refused
  * with the day from which the specimen is free; bars of the other rules are shown
  * and left to the decision.
@@ -9,22 +9,21 @@ import { type LoanAtHand, linesIn, requireState } from "#lib/loans/at-hand.ts";
 import { settleBuffers, withdrawLines } from "#lib/loans/commands/note-specimen.ts";
 import { keepRun, moveLines, takeLoan } from "#lib/loans/commands/on-loan.ts";
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
-import { LoanOnly } from "#lib/loans/inputs.ts";
+import { LoanOnly, SubmittedRequest } from "#lib/loans/inputs.ts";
 import { statesBeforeRelease } from "#lib/loans/loan-state.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { toRequest } from "#lib/loans/stored-request.ts";
 import { command, type Work } from "#lib/people/command.ts";
+import { practiceHere } from "#lib/people/queries.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 import { toDateText } from "#lib/platform/dates.ts";
 import { parseInput } from "#lib/platform/parse.ts";
 import { Refusal } from "#lib/platform/refusal.ts";
 import { bookedRange } from "#lib/suitability/period.ts";
-import { LoanInput } from "#lib/suitability/schema.ts";
 import { judgeSuitability, officesNeeded } from "#lib/suitability/suitability.ts";
 import { holdSpecimens } from "#lib/whereabouts/commands.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
-const HOLD_DAYS = 14;
 const dayMs = 86_400_000;
 
 export type Submitted = Record<Outcome, number>;
@@ -34,7 +33,8 @@ export async function holdDays(work: Work, loan: LoanAtHand): Promise<void> {
   const row = await work.transaction.loan.findUniqueOrThrow({ where: { id: loan.id } });
   const request = toRequest(row);
   const days = bookedRange({ ...request, daysBefore: row.daysBefore, daysAfter: row.daysAfter }, work.today);
-  const expiresAt = new Date(work.now.getTime() + HOLD_DAYS * dayMs);
+  const { holdDays: held } = await practiceHere(work.transaction);
+  const expiresAt = new Date(work.now.getTime() + held * dayMs);
   await holdSpecimens(
     work,
     linesIn(loan, "noted", "requested").map(({ id, specimenId }) => ({
@@ -68,7 +68,7 @@ async function requirePossibleStart({ transaction, viewer, today }: Work, loan: 
 /** Takes a request in as it stands. @returns how many findings of each outcome there are */
 export async function takeInRequest(work: Work, loan: LoanAtHand): Promise<Submitted> {
   const row = await work.transaction.loan.findUniqueOrThrow({ where: { id: loan.id } });
-  parseInput(LoanInput, toRequest(row));
+  parseInput(SubmittedRequest, toRequest(row));
   await settleBuffers(work, loan.id);
   await requirePossibleStart(work, loan);
   await holdDays(work, loan);
@@ -77,7 +77,10 @@ export async function takeInRequest(work: Work, loan: LoanAtHand): Promise<Submi
   const { request: facts, subjects } = await loanCaseOf(work.transaction, loan.id, work.today);
   const findings = judgeSuitability(facts, subjects);
   await keepRun(work, loan.id, "request", findings, { request: facts, subjects });
-  await writeLetters(work, loan.id, "submitted", { count: subjects.length });
+  await writeLetters(work, loan.id, "submitted", {
+    count: subjects.length,
+    days: (await practiceHere(work.transaction)).holdDays,
+  });
   if (officesNeeded(findings).includes("donor officer"))
     await writeLetters(work, loan.id, "donor-office-asked");
   const count = (outcome: Outcome) => findings.filter((finding) => finding.outcome === outcome).length;

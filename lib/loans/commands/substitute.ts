@@ -7,6 +7,7 @@ import { z } from "zod";
 import { liveLines, requireState } from "#lib/loans/at-hand.ts";
 import { noteLines, settleBuffers, withdrawLines } from "#lib/loans/commands/note-specimen.ts";
 import { takeLoan } from "#lib/loans/commands/on-loan.ts";
+import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { command } from "#lib/people/command.ts";
 import { Id } from "#lib/platform/identity.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
@@ -33,5 +34,6 @@ export const substituteSpecimen = command(
       });
     }
     await settleBuffers(work, loanId);
+    if (loan.state === "requested") await writeLetters(work, loanId, "substituted");
   },
 );

@@ -7,7 +7,7 @@
 import { writeLetters } from "#lib/loans/commands/write-letters.ts";
 import { reminderPlanOf } from "#lib/loans/queries/reminders.ts";
 import { letterOfStep, type ReminderPlan, stepToTake } from "#lib/loans/reminder-plan.ts";
-import type { LineState } from "#lib/loans/schema.ts";
+import { outStates } from "#lib/loans/transitions.ts";
 import type { Work } from "#lib/people/command.ts";
 import { programViewer, type Viewer } from "#lib/people/viewer.ts";
 import { now } from "#lib/platform/clock.ts";
@@ -16,13 +16,10 @@ import { addDays, daysBetween, toDate, toDateText } from "#lib/platform/dates.ts
 import { newId } from "#lib/platform/identity.ts";
 import { inTransaction } from "#lib/platform/transaction.ts";
 
-/** Out, and not on the way home yet. */
-const outStates: LineState[] = ["travelling out", "resting at venue", "at venue"];
-
 /** The first day after the return-by on which somebody else has one of the specimens. */
 async function neededFrom({ transaction }: Work, loanId: string, endsOn: Date): Promise<string | null> {
   const lines = await transaction.loanLine.findMany({
-    where: { loanId, state: { in: outStates } },
+    where: { loanId, state: { in: [...outStates] } },
     select: { specimenId: true },
   });
   const next = await transaction.booking.findFirst({
@@ -47,7 +44,7 @@ async function remind(work: Work, loanId: string, plan: ReminderPlan): Promise<n
     select: {
       startsOn: true,
       endsOn: true,
-      lines: { where: { state: { in: outStates } }, select: { id: true }, take: 1 },
+      lines: { where: { state: { in: [...outStates] } }, select: { id: true }, take: 1 },
       reminders: { select: { endsOn: true, dayShift: true } },
     },
   });
@@ -82,7 +79,7 @@ export async function takeReminders(viewer: Viewer = programViewer): Promise<num
   const plan = await reminderPlanOf(database());
   const loans = await database().loan.findMany({
     where: {
-      lines: { some: { state: { in: outStates } } },
+      lines: { some: { state: { in: [...outStates] } } },
       // The first step comes that many days before the return-by day.
       endsOn: { lte: toDate(addDays(today, -(plan.days[0] ?? 0))) },
     },

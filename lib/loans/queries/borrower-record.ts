@@ -5,14 +5,13 @@
  * authorised.
  */
 
-import { awayStates } from "#lib/loans/transitions.ts";
+import { awayStates, homeStates } from "#lib/loans/transitions.ts";
 import { findCentre } from "#lib/people/queries.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import { addDays, type DateText, toDate, toDateText } from "#lib/platform/dates.ts";
 import type { BorrowerRecord } from "#lib/suitability/rules/case.ts";
 
 const RECORD_DAYS = 1_096;
-const homeStates = ["resting at home", "checked in", "closed"];
 
 export async function borrowerRecordOf(
   reader: Database | Transaction,

@@ -19,6 +19,9 @@ import type {
 import { type QuotationState, quotationState } from "#lib/costing/standing.ts";
 import { loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { requireLoanFile } from "#lib/loans/queries/own-loan.ts";
+import { type PaymentStanding, paymentStanding } from "#lib/loans/queries/payments.ts";
+import { treatmentHoursOf } from "#lib/loans/queries/treatment.ts";
+import { hoursTogether } from "#lib/loans/treatment.ts";
 import { mayDo, maySee, requireSight } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
@@ -46,6 +49,7 @@ export type MoneySheet = {
   statements: CostingSheet[];
   /** The quotation that was accepted last. */
   accepted: CostingSheet | null;
+  payments: PaymentStanding;
   /** The day from which a cancellation is counted back. */
   dispatchOn: DateText;
   /** The day on which the loan ended without having left; null while it has not. */
@@ -126,6 +130,7 @@ export async function findMoney(viewer: Viewer, loanId: string): Promise<MoneySh
     quotations,
     statements: toSheets(rows, "cost statement", day),
     accepted: quotations.find(({ answer }) => answer?.outcome === "accepted") ?? null,
+    payments: await paymentStanding(reader, loanId),
     dispatchOn: planned === null ? addDays(toDateText(loan.startsOn), -loan.daysBefore) : toDateText(planned),
     calledOffOn: isCalledOff && loan.closedAt !== null ? toDateText(loan.closedAt) : null,
   };
@@ -140,6 +145,15 @@ export async function listCostingKeys(viewer: Viewer, loanId: string): Promise<s
   return rows.map(({ id }) => id);
 }
 
+/** Keys of the payments of one loan, as the audit knows them. */
+export async function listPaymentKeys(viewer: Viewer, loanId: string): Promise<string[]> {
+  requireSight(viewer, "audit");
+  if (!maySee(viewer, "costings")) return [];
+  await requireLoanFile(viewer, loanId);
+  const rows = await database().payment.findMany({ where: { loanId }, select: { id: true } });
+  return rows.map(({ id }) => id);
+}
+
 export type QuotationDraft = {
   scale: FeeScale;
   scaleVersion: number;
@@ -148,6 +162,8 @@ export type QuotationDraft = {
   /** The days until a quotation that is drawn up now can be accepted. */
   validUntil: DateText;
   hasHuman: boolean;
+  /** Hours of treatment that the conservator has estimated for what is on the loan now. */
+  treatmentHours: string;
   /** How many specimens have no replacement cost, so that the premium is a least one. */
   costsUnknown: number;
 };
@@ -179,6 +195,7 @@ export async function findQuotationDraft(viewer: Viewer, loanId: string): Promis
     transitDays: stages.reduce((days, stage) => days + daysBetween(stage.departsOn, stage.arrivesOn) + 1, 0),
     costs: [...currencies].sort().map(([currency, minor]) => ({ currency, minor })),
     coversItself: request.statedCover !== null || request.covers.length > 0,
+    treatmentHours: hoursTogether(await treatmentHoursOf(reader, loanId)),
   };
   return {
     scale: counting.scale,
@@ -186,6 +203,7 @@ export async function findQuotationDraft(viewer: Viewer, loanId: string): Promis
     byScale: linesByScale(counting.scale, loan),
     validUntil: addDays(day, counting.scale.validDays),
     hasHuman: subjects.some(({ specimen }) => specimen.human),
+    treatmentHours: loan.treatmentHours,
     costsUnknown: subjects.filter(({ specimen }) => specimen.replacementCost === null).length,
   };
 }

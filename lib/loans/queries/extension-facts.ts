@@ -6,7 +6,9 @@ import type { Database, Transaction } from "#lib/platform/database.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { stagesOf } from "#lib/shipments/queries.ts";
 import { coverGaps, nailToNailStretches } from "#lib/suitability/cover-gaps.ts";
+import { practiceFor } from "#lib/suitability/rules/case.ts";
 import { sumOfCosts } from "#lib/suitability/rules/cover.ts";
+import { crossesCustoms } from "#lib/suitability/rules/goods.ts";
 import { judgeSuitability } from "#lib/suitability/suitability.ts";
 import type { DaysTaken } from "#lib/whereabouts/commands/set-line-days.ts";
 
@@ -21,7 +23,7 @@ export async function extensionFactsOf(
   endsOn: DateText,
   taken: readonly Pick<DaysTaken, "accessionNumber" | "takenFrom">[],
 ): Promise<ExtensionFacts> {
-  const { row, request, subjects, lines, centre } = loanCase;
+  const { row, request, subjects, lines } = loanCase;
   const stages = await stagesOf(reader, row.id);
   const out = stages.find(({ direction }) => direction === "out") ?? null;
   const home = stages.find(({ direction }) => direction === "home") ?? null;
@@ -35,10 +37,11 @@ export async function extensionFactsOf(
   });
   return {
     today: request.today,
+    noticeDays: practiceFor(request).extensionNoticeDays,
     endsOn,
     newEndsOn: request.endsOn,
     leftOn: out?.departsOn ?? request.startsOn,
-    crossesBorder: centre.countryCode !== request.venue.countryCode,
+    crossesBorder: crossesCustoms(request),
     findings: judgeSuitability(request, subjects),
     numbers: new Map(lines.map((line) => [line.specimenId, line.accessionNumber])),
     taken,

@@ -12,7 +12,8 @@ import { borrowerRecordOf } from "#lib/loans/queries/borrower-record.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import { type PastLoan, spentLxHours } from "#lib/loans/spent-light.ts";
 import { conservatorWord, oversightWord, toCoverFacts, toRequest } from "#lib/loans/stored-request.ts";
-import { awayStates } from "#lib/loans/transitions.ts";
+import { awayStates, homeStates } from "#lib/loans/transitions.ts";
+import { practiceOf } from "#lib/people/practice.ts";
 import { centreSettings, venueFactsOf } from "#lib/people/queries.ts";
 import type { CentreSettings, InstitutionInput } from "#lib/people/schema.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
@@ -109,6 +110,7 @@ async function requestFacts(
     daysAfter: row.daysAfter,
     today,
     lenderCountry: centre.countryCode,
+    practice: practiceOf(centre.practice),
     borrower: {
       id: row.borrower.id,
       standing: row.borrower.standing as InstitutionInput["standing"],
@@ -164,8 +166,6 @@ const shownStates: LineState[] = [
   "closed",
   "missing",
 ];
-
-const homeStates: LineState[] = ["resting at home", "checked in", "closed"];
 
 /** Other loans of the same specimens: those they are not home from, and those of the past year. */
 async function otherLoans(reader: Reader, loanId: string, specimenIds: string[], today: DateText) {

@@ -1,22 +1,24 @@
 /** What the plan of a loan is counted from, gathered beside its case. For whoever has authorised. */
-import type { PlanFacts } from "#lib/loans/backward-plan.ts";
-import type { Gate } from "#lib/loans/gates.ts";
+import { backwardPlan, type Plan, type PlanFacts } from "#lib/loans/backward-plan.ts";
+import { type Gate, releaseGates } from "#lib/loans/gates.ts";
 import { planFactsOf } from "#lib/loans/plan-facts.ts";
 import { bookedDaysOf } from "#lib/loans/queries/booked-days.ts";
-import type { LoanCase } from "#lib/loans/queries/loan-case.ts";
+import { type LoanCase, loanCaseOf } from "#lib/loans/queries/loan-case.ts";
 import { planDaysOf } from "#lib/loans/queries/plan-days.ts";
+import { releaseFactsOf } from "#lib/loans/queries/release-facts.ts";
 import type { LineState } from "#lib/loans/schema.ts";
 import { currentDecisions } from "#lib/loans/stored-request.ts";
-import { awayStates } from "#lib/loans/transitions.ts";
+import { awayStates, homeStates } from "#lib/loans/transitions.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import { type DateText, toDateText, toDateTextOrNull } from "#lib/platform/dates.ts";
 import type { CrateEventKind } from "#lib/shipments/schema.ts";
 import { fragilityClassOf } from "#lib/specimens/classes.ts";
 import type { Finding } from "#lib/suitability/schema.ts";
+import { judgeSuitability } from "#lib/suitability/suitability.ts";
 
 type Reader = Database | Transaction;
 
-const left: readonly LineState[] = [...awayStates, "resting at home", "checked in", "closed"];
+const left: readonly LineState[] = [...awayStates, ...homeStates];
 const stood: readonly LineState[] = [
   "at venue",
   "travelling home",
@@ -103,4 +105,12 @@ export async function planFactsOfLoan(
     hasLeft,
     stoodAtVenue: lines.some(({ state }) => stood.includes(state)),
   });
+}
+
+/** The plan of one loan, judged as its file judges it; for whoever has authorised. */
+export async function planOfLoan(reader: Reader, loanId: string, day: DateText): Promise<Plan> {
+  const loanCase = await loanCaseOf(reader, loanId, day);
+  const findings = judgeSuitability(loanCase.request, loanCase.subjects);
+  const gates = releaseGates(await releaseFactsOf(reader, loanCase, findings));
+  return backwardPlan(await planFactsOfLoan(reader, loanCase, findings, gates));
 }

@@ -2,8 +2,9 @@
  * "Something that shows all of this between these days": which specimens of the
  * catalogue are the best set, what of it each shows, and why something stays
  * unshown. A structure is shown by what is recorded of it or of what follows from
- * it, as in the list of specimens. What the rules say of the borrower's purpose and
- * venue is another question, and is answered on the slip.
+ * it, as in the list of specimens. What could not be lent for the purpose, before
+ * the audience or in the country, as far as is known, is not proposed: it is named
+ * with why. The rules on venue, days and cover answer on the slip.
  */
 import { z } from "zod";
 import { type StructureLabel, structureLabels } from "#lib/anatomy/queries.ts";
@@ -14,15 +15,26 @@ import {
   proposedSet,
   type TravellingCandidate,
 } from "#lib/loans/proposed-set.ts";
+import { beforeAskingOf, venueAskedFor } from "#lib/loans/queries/before-asking.ts";
+import { readableFindings, sightOfLoan } from "#lib/loans/sight.ts";
 import { mostCandidates, mostWanted } from "#lib/loans/wanted.ts";
+import { practiceHere } from "#lib/people/queries.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays, DateText, daysBetween } from "#lib/platform/dates.ts";
+import { Id } from "#lib/platform/identity.ts";
 import { parseSearch } from "#lib/specimens/filter.ts";
 import { type SpecimenInput, seenGrades, uses } from "#lib/specimens/schema.ts";
-import { bufferDays, busyRange, type Days, travelSizeOf } from "#lib/suitability/period.ts";
-import { faultOfDays } from "#lib/suitability/schema.ts";
+import type { BeforeAsking } from "#lib/suitability/before-asking.ts";
+import {
+  type BufferDays,
+  bufferDaysOf,
+  busyRange,
+  type Days,
+  travelSizeOf,
+} from "#lib/suitability/period.ts";
+import { audiences, type Finding, faultOfDays, purposes } from "#lib/suitability/schema.ts";
 import { nextFreeStart } from "#lib/whereabouts/free-periods.ts";
 import { busyPeriodsOf } from "#lib/whereabouts/queries.ts";
 
@@ -36,6 +48,11 @@ export const SetQuestion = z
     endsOn: DateText,
     /** Only what may be handled, or whatever may at least be looked at. */
     use: z.enum(uses),
+    purpose: z.enum(purposes).default("teaching"),
+    audience: z.enum(audiences).default("enrolled students"),
+    paidAdmission: z.boolean().default(false),
+    /** Where it would go; null stands for somewhere in the country of the centre. */
+    venueId: Id.nullable().default(null),
     /** Human specimens only, or animals only; left out for both. */
     human: z.boolean().optional(),
     /** Sheets of series among them. */
@@ -46,7 +63,6 @@ export const SetQuestion = z
     if (message !== null) issues.push({ code: "custom", input: value.endsOn, path: ["endsOn"], message });
   });
 
-const levels = Object.values(bufferDays);
 /** How far ahead it is looked for days on which something is free. */
 const LOOK_AHEAD_DAYS = 1_100;
 
@@ -104,15 +120,27 @@ export type SetSpecimen = {
   use: SpecimenInput["use"];
   /** Which of the wanted it shows, and how well at best. */
   shows: (StructureLabel & { seen: Seen })[];
+  /** Papers without which it does not go; as far as the viewer may read of them. */
+  papersWanted: Finding[];
+};
+
+/** What shows some of it and is free, and is not proposed. */
+export type KeptBack = {
+  id: string;
+  accessionNumber: string;
+  title: string;
+  because: Finding[];
 };
 
 /**
- * Why something is not in the set: nothing in the catalogue shows it; what shows it may only be looked at; what shows
- * it cannot be there so soon, or is promised; it is free, but not with the days that the others need.
+ * Why something is not in the set: nothing in the catalogue shows it; what shows it may only be looked at, or could not
+ * be lent for this purpose; what shows it cannot be there so soon, or is promised; it is free, but not with the days
+ * that the others need.
  */
 export const unshownReasons = [
   "nothing shows it",
   "only to be looked at",
+  "not to be lent so",
   "too soon",
   "not free",
   "not with the others",
@@ -130,37 +158,43 @@ export type SetProposal = {
   kept: Days;
   wanted: StructureLabel[];
   specimens: SetSpecimen[];
+  keptBack: KeptBack[];
   unshown: Unshown[];
+  /** The country for which it was judged. */
+  countryCode: string;
   isSmallest: boolean;
   atLeast: number;
-  /** How many specimens show some of it, may be used as asked and are free; of very many only the first are compared. */
+  /** How many specimens show some of it, may be lent and used as asked and are free; of very many only the first are compared. */
   compared: number;
   isAll: boolean;
   /** The first day on which anything could be delivered, where the asked days begin before it. */
   tooSoon: DateText | null;
 };
 
-type Candidate = TravellingCandidate & { row: CandidateRow; deliverFrom: DateText };
+type Candidate = TravellingCandidate & { row: CandidateRow; deliverFrom: DateText; standing: BeforeAsking };
 
-/** A specimen with what the calendar says of it. */
+/** A specimen with what the calendar and the rules say of it. */
 function toCandidate(
   row: CandidateRow,
+  standing: BeforeAsking,
   busy: readonly Days[],
   days: Days,
   day: DateText,
   mayHurry: boolean,
+  around: BufferDays,
 ): Candidate {
-  const ownDays = bufferDays[travelSizeOf(row)];
-  const around = { daysBefore: ownDays, daysAfter: ownDays };
-  const earliest = mayHurry ? addDays(day, 1) : earliestStart(day, around);
+  const ownDays = around[travelSizeOf(row)];
+  const own = { daysBefore: ownDays, daysAfter: ownDays };
+  const earliest = mayHurry ? addDays(day, 1) : earliestStart(day, own);
   const startsOn = [days.startsOn, earliest].sort().at(-1) ?? earliest;
   const shift = { startsOn, endsOn: addDays(startsOn, daysBetween(days.startsOn, days.endsOn)) };
   return {
     id: row.id,
     row,
+    standing,
     ownDays,
-    freeWithDays: daysFreeWith(busy, days, levels, day),
-    deliverFrom: addDays(nextFreeStart(busy, busyRange({ ...shift, ...around })), ownDays),
+    freeWithDays: daysFreeWith(busy, days, Object.values(around), day),
+    deliverFrom: addDays(nextFreeStart(busy, busyRange({ ...shift, ...own })), ownDays),
     shows: row.shows.map(({ structureId, isItself, grade }) => ({
       structureId,
       seen: worth[seenGrades[grade - 1] ?? "landmark only"] * (isItself ? 1 : worthOfPart),
@@ -179,19 +213,23 @@ function whyUnshown(
     shows.some(({ structureId }) => structureId === structure.id),
   );
   if (showing.length === 0) return { structure, reason: "nothing shows it", next: null };
-  const usable = showing.filter(({ row }) => isUsable(row, use));
-  if (usable.length === 0) return { structure, reason: "only to be looked at", next: null };
+  const fit = showing.filter(({ row }) => isUsable(row, use));
+  if (fit.length === 0) return { structure, reason: "only to be looked at", next: null };
+  const usable = fit.filter(couldBeLent);
+  if (usable.length === 0) return { structure, reason: "not to be lent so", next: null };
   const [first] = [...usable].sort((one, other) => (one.deliverFrom < other.deliverFrom ? -1 : 1));
   const inTime = usable.filter(({ ownDays }) => possible.includes(ownDays));
-  const isFree = inTime.some(({ ownDays, freeWithDays }) => freeWithDays !== null && freeWithDays >= ownDays);
   return {
     structure,
-    reason: inTime.length === 0 ? "too soon" : isFree ? "not with the others" : "not free",
+    reason: inTime.length === 0 ? "too soon" : inTime.some(isFree) ? "not with the others" : "not free",
     next: first
       ? { deliverFrom: first.deliverFrom, id: first.id, accessionNumber: first.row.accessionNumber }
       : null,
   };
 }
+
+const isFree = ({ ownDays, freeWithDays }: Candidate) => freeWithDays !== null && freeWithDays >= ownDays;
+const couldBeLent = ({ standing }: Candidate) => standing.keptBackBy.length === 0;
 
 const isUsable = (row: Pick<CandidateRow, "use">, use: z.infer<typeof SetQuestion>["use"]) =>
   use === "viewing only" || row.use === "handling";
@@ -204,8 +242,10 @@ function boundOfMany(set: ProposedSet | null, wanted: number, candidates: readon
 
 /** @throws {Refusal} "invalid", with a sentence for each field */
 export async function proposeSet(viewer: Viewer, asked: z.input<typeof SetQuestion>): Promise<SetProposal> {
-  const { structureIds, use, sheets, human, ...days } = parseSearch(SetQuestion, asked);
+  const { structureIds, use, sheets, human, venueId, purpose, audience, paidAdmission, ...days } =
+    parseSearch(SetQuestion, asked);
   const day = today();
+  const venue = await venueAskedFor(database(), viewer, venueId);
   const mayHurry = !isBorrower(viewer);
   const labels = await structureLabels(database(), structureIds);
   const wanted = [...new Set(structureIds)].flatMap((id) => labels.get(id) ?? []);
@@ -214,6 +254,8 @@ export async function proposeSet(viewer: Viewer, asked: z.input<typeof SetQuesti
     { sheets, human },
   );
   const rows = found.slice(0, mostCandidates);
+  const buffers = bufferDaysOf(await practiceHere());
+  const levels: readonly number[] = Object.values(buffers);
   const mostAround = Math.max(...levels);
   const busy = await busyPeriodsOf(
     database(),
@@ -221,8 +263,19 @@ export async function proposeSet(viewer: Viewer, asked: z.input<typeof SetQuesti
     addDays(days.startsOn, -mostAround),
     addDays(days.endsOn, mostAround + LOOK_AHEAD_DAYS),
   );
-  const candidates = rows.map((row) => toCandidate(row, busy.get(row.id) ?? [], days, day, mayHurry));
-  const usable = candidates.filter(({ row }) => isUsable(row, use));
+  const standings = await beforeAskingOf(
+    database(),
+    rows.map(({ id }) => id),
+    venue,
+    { ...days, purpose, audience, paidAdmission, teachingUse: use === "handling" ? "handling" : "viewing" },
+    day,
+  );
+  const candidates = rows.flatMap((row) => {
+    const standing = standings.get(row.id);
+    return standing ? [toCandidate(row, standing, busy.get(row.id) ?? [], days, day, mayHurry, buffers)] : [];
+  });
+  const fit = candidates.filter(({ row }) => isUsable(row, use));
+  const usable = fit.filter(couldBeLent);
   const possible = levels.filter((level) => mayHurry || addDays(day, level) <= days.startsOn);
   const isAll = found.length <= mostCandidates;
   const set = proposedSet(
@@ -234,13 +287,14 @@ export async function proposeSet(viewer: Viewer, asked: z.input<typeof SetQuesti
   const chosen = new Set(set?.chosen ?? []);
   const notShown = new Set(set?.notShown ?? wanted.map(({ id }) => id));
   const around = set?.daysAround ?? Math.min(...levels);
+  const sight = sightOfLoan(viewer, { institutionId: venue.institutionId });
   return {
     days,
     kept: busyRange({ ...days, daysBefore: around, daysAfter: around }),
     wanted,
     specimens: candidates
       .filter(({ id }) => chosen.has(id))
-      .map(({ row: { shows, ...row } }) => ({
+      .map(({ row: { shows, ...row }, standing }) => ({
         id: row.id,
         accessionNumber: row.accessionNumber,
         title: row.title,
@@ -252,14 +306,23 @@ export async function proposeSet(viewer: Viewer, asked: z.input<typeof SetQuesti
           const hit = shows.find(({ structureId }) => structureId === structure.id);
           return hit ? [{ ...structure, seen: seenGrades[hit.grade - 1] ?? "landmark only" }] : [];
         }),
+        papersWanted: readableFindings(standing.papersWanted, sight),
       })),
+    keptBack: fit
+      .filter((one) => !couldBeLent(one) && isFree(one) && possible.includes(one.ownDays))
+      .map(({ row: { id, accessionNumber, title }, standing }) => ({
+        id,
+        accessionNumber,
+        title,
+        because: readableFindings(standing.keptBackBy, sight),
+      })),
+    countryCode: venue.countryCode,
     unshown: wanted
       .filter(({ id }) => notShown.has(id))
       .map((structure) => whyUnshown(structure, candidates, use, possible)),
     isSmallest: bound === chosen.size,
     atLeast: bound,
-    compared: usable.filter(({ ownDays, freeWithDays }) => freeWithDays !== null && freeWithDays >= ownDays)
-      .length,
+    compared: usable.filter(isFree).length,
     isAll,
     tooSoon: possible.length === 0 ? addDays(day, Math.min(...levels)) : null,
   };

@@ -2,9 +2,11 @@
 
 import { scheduledNumbers } from "#lib/agreements/frozen-terms.ts";
 import { checksOfLoan } from "#lib/condition/queries.ts";
+import { agreedPayment } from "#lib/costing/payments.ts";
 import type { ReleaseFacts } from "#lib/loans/gates.ts";
 import { bookedDaysOf } from "#lib/loans/queries/booked-days.ts";
 import type { LoanCase } from "#lib/loans/queries/loan-case.ts";
+import { paymentStanding } from "#lib/loans/queries/payments.ts";
 import type { Database, Transaction } from "#lib/platform/database.ts";
 import type { DateText } from "#lib/platform/dates.ts";
 import { cratesOf, stagesOf } from "#lib/shipments/queries.ts";
@@ -76,6 +78,7 @@ export async function releaseFactsOf(
     }),
     costs: sumOfCosts(subjects),
     findings,
+    payment: agreedPayment(await paymentStanding(reader, row.id), request.today),
     checks,
     isSignedOff: request.conservator !== null,
     crates: crates

@@ -1,5 +1,6 @@
 /** The plan of reminders as the centre has set it, and which steps one loan has come to. */
 import { defaultReminders, isLastStep, ReminderPlan } from "#lib/loans/reminder-plan.ts";
+import { outStates } from "#lib/loans/transitions.ts";
 import { mayDo, requireSight } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
@@ -31,7 +32,7 @@ export async function loansToHold(reader: Reader, loanIds?: readonly string[]) {
     where: {
       ...(loanIds ? { id: { in: [...loanIds] } } : {}),
       borrower: { standing: "good" },
-      lines: { some: { state: { in: ["travelling out", "resting at venue", "at venue"] } } },
+      lines: { some: { state: { in: [...outStates] } } },
       reminders: { some: { dayShift: { gt: 0 } } },
     },
     select: {

@@ -1,13 +1,8 @@
 /** What is due, from loans as they stand. */
 import { describe, expect, test } from "vitest";
 import { sentence } from "#app/_words/sentences.ts";
-import {
-  coverWarningOf,
-  dueFromClosedLoans,
-  dueFromLoans,
-  type LoanForDesk,
-  orderItems,
-} from "#lib/desk/due.ts";
+import { dueFromClosedLoans, dueFromLoans, type LoanForDesk, orderItems } from "#lib/desk/due.ts";
+import { coverWarningOf } from "#lib/loans/cover-warning.ts";
 
 const today = "2027-03-10";
 const loan = (facts: Partial<LoanForDesk>): LoanForDesk => ({
@@ -53,6 +48,17 @@ test.each<[string, Partial<LoanForDesk>, string[]]>([
     "cover that ends in a week and reaches",
     { coverEndsOn: "2027-03-17", endsOn: "2027-03-16", homeOn: "2027-03-16" },
     ["bar due.cover-expires"],
+  ],
+  [
+    "cover that ends today and reaches to today",
+    {
+      coverEndsOn: today,
+      endsOn: "2027-03-09",
+      homeOn: "2027-03-09",
+      lines: ["travelling home"],
+      state: "travelling home",
+    },
+    ["bar due.cover-expires-today", "attend due.coming-home"],
   ],
   [
     "what is asked back",

@@ -2,6 +2,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bestSet, EXACT_CANDIDATES, type SetCandidate } from "#lib/loans/best-set.ts";
+import {
+  candidatesOf,
+  smallestByReaching,
+  smallestByTrying,
+  someStructures,
+} from "#tests/support/set-cover.ts";
 
 const shows = (id: string, ...structures: string[]): SetCandidate => ({
   id,
@@ -53,46 +59,16 @@ describe("the best set", () => {
   });
 });
 
-/** Every set of candidates that shows as much as all of them, by counting. */
-function smallestByTrying(wanted: readonly string[], candidates: readonly SetCandidate[]): number {
-  const shown = (ones: readonly SetCandidate[]) =>
-    new Set(
-      ones
-        .flatMap((one) => one.shows.map(({ structureId }) => structureId))
-        .filter((id) => wanted.includes(id)),
-    );
-  const all = shown(candidates).size;
-  let least = candidates.length;
-  for (let mask = 0; mask < 2 ** candidates.length; mask += 1) {
-    const chosen = candidates.filter((_one, index) => (mask & (1 << index)) !== 0);
-    if (chosen.length < least && shown(chosen).size === all) least = chosen.length;
-  }
-  return least;
-}
-
-const structures = ["a", "b", "c", "d", "e", "f", "g"];
-const candidatesOf = (maxLength: number) =>
-  fc
-    .array(
-      fc.record({
-        shows: fc.uniqueArray(
-          fc.record({ structureId: fc.constantFrom(...structures), seen: fc.constantFrom(0.25, 0.5, 1) }),
-          { selector: ({ structureId }) => structureId, maxLength: 5 },
-        ),
-      }),
-      { maxLength },
-    )
-    .map((rows) => rows.map((row, index) => ({ id: String(index), ...row })));
-
 test("is as small as the smallest of all sets, and shows as much", () => {
   fc.assert(
-    fc.property(fc.subarray(structures), candidatesOf(9), (wanted, candidates) => {
+    fc.property(fc.subarray([...someStructures]), candidatesOf(9), (wanted, candidates) => {
       const set = bestSet(wanted, candidates);
       const chosen = candidates.filter(({ id }) => set.chosen.includes(id));
       const shown = new Set(chosen.flatMap((one) => one.shows.map(({ structureId }) => structureId)));
       expect(set.isSmallest).toBe(true);
       expect(set.chosen).toHaveLength(smallestByTrying(wanted, candidates));
       expect(set.atLeast).toBe(set.chosen.length);
+      expect(smallestByReaching(wanted, candidates)).toBe(set.chosen.length);
       for (const id of wanted) expect(shown.has(id)).toBe(!set.notShown.includes(id));
     }),
     { numRuns: 300 },
@@ -111,4 +87,39 @@ test("of very many candidates has a bound that no set can be below", () => {
   expect(set.notShown).toEqual([]);
   expect(set.atLeast).toBeGreaterThan(1);
   expect(set.atLeast).toBeLessThanOrEqual(set.chosen.length);
+});
+
+const manyStructures = Array.from({ length: 14 }, (_, index) => `s${index}`);
+const manyCandidates = (count: number) =>
+  fc
+    .array(fc.uniqueArray(fc.constantFrom(...manyStructures), { minLength: 1, maxLength: 4 }), {
+      minLength: count,
+      maxLength: count,
+    })
+    .map((rows) => rows.map((row, index) => shows(String(index), ...row)));
+
+describe("with many candidates", () => {
+  test("as many as are searched to the end, is the smallest there is", () => {
+    fc.assert(
+      fc.property(manyCandidates(EXACT_CANDIDATES), (candidates) => {
+        const set = bestSet(manyStructures, candidates);
+        expect(set.isSmallest).toBe(true);
+        expect(set.chosen).toHaveLength(smallestByReaching(manyStructures, candidates));
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test("more than that, states a bound that the smallest set keeps to", () => {
+    fc.assert(
+      fc.property(manyCandidates(70), (candidates) => {
+        const set = bestSet(manyStructures, candidates);
+        const smallest = smallestByReaching(manyStructures, candidates);
+        expect(set.atLeast).toBeLessThanOrEqual(smallest);
+        expect(set.chosen.length).toBeGreaterThanOrEqual(smallest);
+        if (set.isSmallest) expect(set.chosen).toHaveLength(smallest);
+      }),
+      { numRuns: 15 },
+    );
+  });
 });

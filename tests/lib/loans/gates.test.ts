@@ -29,6 +29,7 @@ const ready = (said: Partial<ReleaseFacts> = {}): ReleaseFacts => ({
   ],
   costs: { minor: 3_000, currency: "EUR", currencies: ["EUR"], unknown: 0 },
   findings: [clear(one), clear(two)],
+  payment: { version: 2, openMinor: 0, currency: "EUR", putOff: null },
   checks: new Map([
     [one, check],
     [two, check],
@@ -105,6 +106,12 @@ test.each([
     { costs: { minor: 1, currency: "EUR", currencies: ["EUR"], unknown: 1 } },
     "cover",
     "gate.cost-not-known",
+  ],
+  [
+    "an agreed sum that is not all paid",
+    { payment: { version: 2, openMinor: 1, currency: "EUR", putOff: null } },
+    "paid",
+    "gate.not-paid",
   ],
   [
     "a permit that bars",
@@ -345,5 +352,21 @@ test("it may leave on the first of its days and not on the day before", () => {
     gate: "booked",
     holds: true,
     facts: [{ code: "gate.kept", parameters: { from: "2027-02-18", until: "2027-07-14" } }],
+  });
+});
+
+test.each([
+  ["nothing is agreed", null, "gate.nothing-to-pay"],
+  ["all is paid", { version: 2, openMinor: 0, currency: "EUR", putOff: null }, "gate.paid"],
+  ["more is paid", { version: 2, openMinor: -5, currency: "EUR", putOff: null }, "gate.paid"],
+  [
+    "the house has put it off",
+    { version: 2, openMinor: 5, currency: "EUR", putOff: { by: "A. Manager", until: "2027-03-01" } },
+    "gate.payment-put-off",
+  ],
+])("money holds nothing back where %s", (_what, payment, code) => {
+  expect(releaseGates(ready({ payment })).find(({ gate }) => gate === "paid")).toMatchObject({
+    holds: true,
+    facts: [{ code }],
   });
 });

@@ -97,6 +97,8 @@ const everything = {
   days: 14,
   neededFrom: "2027-08-01",
   returnBy: "2027-05-01",
+  claim: "L 2026-001 C1",
+  coverEndsOn: "2027-02-01",
   askedUntil: "2027-09-01",
 } satisfies Required<LetterFactsGiven>;
 const secrets = {

@@ -54,10 +54,10 @@ test("a lecturer gathers a slip, states the request, and submits it", async () =
   ).toMatchObject({ added: 1, waits: false });
 
   const half = await getLoan(lending.lecturer, id);
-  expect(half).toMatchObject({ state: "enquiry", missingFields: ["title", "purpose"] });
+  expect(half).toMatchObject({ state: "enquiry", missingFields: ["title", "purpose", "factsConfirmed"] });
   await expect(submitRequest(lending.lecturer, { loanId: id })).rejects.toMatchObject({
     kind: "invalid",
-    issues: [{ path: "title" }, { path: "purpose" }],
+    issues: [{ path: "title" }, { path: "purpose" }, { path: "factsConfirmed" }],
   });
 
   await stateRequest(lending.lecturer, { loanId: id, request: aRequestDraft(lending) });

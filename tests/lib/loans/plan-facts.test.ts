@@ -47,7 +47,7 @@ test.each<[string, Partial<PlanSources>, string[]]>([
         ["crates", false],
       ]),
     },
-    ["certificate", "condition out"],
+    ["certificate", "condition out", "indemnity form"],
   ],
   ["crates that are planned", { crates: [{ grossMassKg: 20 }] }, ["crate order"]],
   ["permits that are settled", { permits: { asked: true, settled: true } }, ["permits"]],

@@ -1,6 +1,14 @@
 import { expect, test } from "vitest";
 import { lineStates } from "#lib/loans/schema.ts";
-import { awayStates, endedStates, lineMoveRows, lineMoves, mayMove } from "#lib/loans/transitions.ts";
+import {
+  awayStates,
+  endedStates,
+  homeStates,
+  lineMoveRows,
+  lineMoves,
+  mayMove,
+  outStates,
+} from "#lib/loans/transitions.ts";
 
 test("every state is reached from the first one", () => {
   const reached = new Set(["noted"]);
@@ -20,6 +28,16 @@ test("from every state away from home there is a way home", () => {
     }
     expect(reached, away).toContain("resting at home");
   }
+});
+
+test("what is out may be sent home at once, and nothing that is home again may", () => {
+  for (const out of outStates) expect(mayMove(out, "travelling home"), out).toBe(true);
+  for (const home of homeStates) expect(lineMoves[home], home).not.toContain("travelling home");
+});
+
+test("no specimen is away and home at once", () => {
+  expect(homeStates.filter((state) => awayStates.includes(state))).toEqual([]);
+  expect(awayStates).toEqual(expect.arrayContaining([...outStates]));
 });
 
 test("ended states lead nowhere", () => {

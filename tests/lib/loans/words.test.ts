@@ -23,7 +23,7 @@ import { anyConsent } from "#tests/support/consents.ts";
 import { aRequestFact, aSpecimenCase, aVenueFact } from "#tests/support/loan-cases.ts";
 
 const root = path.resolve(import.meta.dirname, "../../..");
-const sources = ["lib/loans", "lib/shipments", "lib/condition"]
+const sources = ["lib/loans", "lib/suitability", "lib/agreements", "lib/shipments", "lib/condition"]
   .flatMap((folder) =>
     fs
       .readdirSync(path.join(root, folder), { recursive: true, withFileTypes: true })

@@ -12,6 +12,7 @@ import { today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays, toDate } from "#lib/platform/dates.ts";
 import { sha256Hex } from "#lib/platform/hash.ts";
+import { newId } from "#lib/platform/identity.ts";
 import { aMandate, aViewer, inWork } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
@@ -68,7 +69,23 @@ test("a borrower finds the own loans and no consent; the house names specimens a
   await inWork(({ transaction }) =>
     transaction.consent.updateMany({
       where: { donorCode },
-      data: { reviewDueOn: toDate(addDays(today(), 200)) },
+      data: { reviewDueOn: toDate(addDays(today(), 200)), validUntil: toDate(addDays(today(), 400)) },
+    }),
+  );
+  const venue = await database().venue.findFirstOrThrow({
+    where: { institutionId: lending.lecturer.institutionId ?? "" },
+  });
+  const validUntil = toDate(addDays(today(), 90));
+  await inWork(({ transaction }) =>
+    transaction.licence.create({
+      data: {
+        id: newId(),
+        venueId: venue.id,
+        kind: "public display",
+        authority: "Inspectorate",
+        number: "L 9",
+        validUntil,
+      },
     }),
   );
   const own = await listCalendarEvents(lending.lecturer);
@@ -82,6 +99,11 @@ test("a borrower finds the own loans and no consent; the house names specimens a
       parameters: { specimen: specimen.specimen.accessionNumber },
     }),
   );
+  for (const code of ["calendar.consent-ends", "calendar.licence-ends"])
+    expect(house.map((event) => event.code)).toContain(code);
+  const theirs = await listCalendarEvents(lending.borrowerRegistrar);
+  expect(theirs.map(({ code }) => code)).toContain("calendar.licence-ends");
+  expect(theirs.map(({ code }) => code)).not.toContain("calendar.consent-ends");
   expect(JSON.stringify(house)).not.toContain(donorCode);
   expect(await listCalendarEvents(aViewer("administrator"))).toEqual([]);
 });

@@ -12,6 +12,7 @@ import { setClock, today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { inTransaction } from "#lib/platform/transaction.ts";
 import { withdrawConsent } from "#lib/provenance/commands.ts";
+import { keepPlace, moveSpecimen } from "#lib/whereabouts/commands.ts";
 import { custodyOf } from "#lib/whereabouts/queries.ts";
 import { aSeries, type Made } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
@@ -243,6 +244,27 @@ describe("a verdict at home", () => {
       { checkIn: { verdict: "damage" } },
     ]);
     expect((await getLoan(lending.lecturer, loanId)).lines).toMatchObject([{ checkIn: null }]);
+  });
+
+  test("is what puts it back: until then it is carried only to where somebody looks at it", async () => {
+    const { specimen, loanId } = await checkedIn();
+    const placeOf = (kind: "shelf" | "workshop") =>
+      keepPlace(lending.registrar, {
+        id: null,
+        code: `AR ${kind}`,
+        name: kind,
+        kind,
+        parentId: null,
+        venueId: null,
+      });
+    const [shelf, workshop] = [await placeOf("shelf"), await placeOf("workshop")];
+    const carry = (placeId: string) =>
+      moveSpecimen(lending.registrar, { specimenId: specimen.id, placeId, reason: "to be looked at" });
+    await expect(carry(shelf)).rejects.toMatchObject({ reason: "move.not-checked-in" });
+    await expect(carry(workshop)).resolves.toEqual({ place: "workshop" });
+    await checkIn(lending.curator, { loanId, specimenId: specimen.id, verdict: "no change", remark: "" });
+    await expect(carry(shelf)).resolves.toEqual({ place: "shelf" });
+    expect(hasSentence("move.not-checked-in")).toBe(true);
   });
 
   test("is asked for and kept by the database itself", async () => {

@@ -122,21 +122,30 @@ describe("a slip like last time", () => {
 });
 
 describe("what is kept of the borrower", () => {
-  const stated = async (said: { factsConfirmed: boolean; venueId?: string }) => {
+  const statedOn = async (loanId: string, said: { factsConfirmed: boolean }) => {
     await stateRequest(lending.lecturer, {
-      loanId: earlierId,
+      loanId,
       request: aRequestDraft(lending, { ...inThisYear, ...said }),
     });
-    return (await getLoan(lending.lecturer, earlierId)).factsConfirmedAt;
+    return (await getLoan(lending.lecturer, loanId)).factsConfirmedAt;
   };
 
   test("is confirmed with one tick, at the moment of the tick, and taken back with it", async () => {
+    const { id } = await openLoan(lending.lecturer, { borrowerId: null, request: null, specimenIds: [] });
+    const stated = (said: { factsConfirmed: boolean }) => statedOn(id, said);
     const confirmedAt = await stated({ factsConfirmed: true });
     expect(confirmedAt).not.toBeNull();
     passHours(24);
     expect(await stated({ factsConfirmed: true })).toBe(confirmedAt);
     expect(await stated({ factsConfirmed: false })).toBeNull();
     expect(await stated({ factsConfirmed: true })).not.toBe(confirmedAt);
+  });
+
+  test("stays confirmed on what is submitted", async () => {
+    await expect(statedOn(earlierId, { factsConfirmed: false })).rejects.toMatchObject({
+      issues: [{ path: "factsConfirmed", message: "loan.facts-not-confirmed" }],
+    });
+    expect((await getLoan(lending.lecturer, earlierId)).factsConfirmedAt).not.toBeNull();
   });
 });
 

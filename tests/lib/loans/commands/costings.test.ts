@@ -3,7 +3,7 @@ import pg from "pg";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { cancellationCharge } from "#lib/costing/cancellation.ts";
 import { setFeeScale } from "#lib/costing/commands.ts";
-import { getFeeScale, listFeeScales } from "#lib/costing/queries.ts";
+import { listFeeScales } from "#lib/costing/queries.ts";
 import type { LineDraft } from "#lib/costing/schema.ts";
 import { listDue } from "#lib/desk/queries/due.ts";
 import { answerQuotation, drawUpCostStatement, drawUpQuotation } from "#lib/loans/commands/costings.ts";
@@ -78,7 +78,7 @@ describe("the fee scale", () => {
       [2, false],
       [1, true],
     ]);
-    expect((await getFeeScale(lending.curator, 2)).scale).toEqual(dearer);
+    expect((await listFeeScales(lending.curator))[0]?.scale).toEqual(dearer);
     await expect(listFeeScales(lending.lecturer)).rejects.toMatchObject({ kind: "forbidden" });
   });
 

@@ -5,10 +5,12 @@ import { recallLoan } from "#lib/loans/commands/recall.ts";
 import { sendHome } from "#lib/loans/commands/send-home.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import type { RecallInput } from "#lib/loans/time-inputs.ts";
+import { centreSettings } from "#lib/people/queries.ts";
 import { today } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { addDays } from "#lib/platform/dates.ts";
 import { withdrawConsent } from "#lib/provenance/commands.ts";
+import { aCentre } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
 import { newSeals, startClock, walk } from "#tests/support/loan-walk.ts";
@@ -115,4 +117,14 @@ test("with 30 days' notice the centre's own need is ground enough, and what is n
   await expect(recallLoan(lending.registrar, recall({ specimenIds: [elsewhere.id] }))).rejects.toMatchObject({
     kind: "not-found",
   });
+});
+
+test("the notice for the centre's own need is the one that was signed, which begins from the centre's figure", async () => {
+  const settings = await centreSettings();
+  await aCentre({ ...settings, practice: { recallNoticeDays: 45 } });
+  const { recall } = await atVenue().finally(() => aCentre(settings));
+  const ownNeed = (days: number) =>
+    recallLoan(lending.manager, recall({ ground: "own need", returnBy: addDays(today(), days) }));
+  await expect(ownNeed(44)).rejects.toMatchObject({ reason: "recall.too-soon" });
+  await expect(ownNeed(45)).resolves.toBeDefined();
 });

@@ -140,6 +140,20 @@ describe("a slip", () => {
 });
 
 describe("a request", () => {
+  test("is not taken in before what is kept of the borrower is confirmed, and says so at the field", async () => {
+    const specimen = await aLendableSpecimen(lending);
+    const { id } = await open([specimen], { factsConfirmed: false });
+    expect((await getLoan(lending.lecturer, id)).missingFields).toEqual(["factsConfirmed"]);
+    await expect(submitRequest(lending.lecturer, { loanId: id })).rejects.toMatchObject({
+      kind: "invalid",
+      issues: [{ path: "factsConfirmed", message: "loan.facts-not-confirmed" }],
+    });
+    expect(await bookingsOf(specimen.id)).toEqual([]);
+    await stateRequest(lending.lecturer, { loanId: id, request: aRequestDraft(lending) });
+    await submitRequest(lending.lecturer, { loanId: id });
+    expect((await getLoan(lending.lecturer, id)).state).toBe("requested");
+  });
+
   test("holds its days for 14 days, with the days around them", async () => {
     const specimen = await aLendableSpecimen(lending);
     const { id } = await open([specimen], { startsOn: "2027-03-01", endsOn: "2027-07-01" });

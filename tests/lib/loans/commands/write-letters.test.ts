@@ -3,16 +3,21 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { letterText } from "#app/_words/letter-text.ts";
 import type { Parameters } from "#app/_words/sentences.ts";
 import { checkIn, closeLoan } from "#lib/loans/commands/check-in.ts";
+import { openClaim, recordClaimEvent } from "#lib/loans/commands/claims.ts";
+import { countReturn } from "#lib/loans/commands/receive-home.ts";
 import { recordCheck } from "#lib/loans/commands/record-check.ts";
 import { takeBackCover } from "#lib/loans/commands/record-cover.ts";
 import { withdrawRequest } from "#lib/loans/commands/submit-request.ts";
+import { warnOfCover } from "#lib/loans/commands/warn-of-cover.ts";
+import { letterPlan } from "#lib/loans/letters.ts";
+import { lineMoveRows } from "#lib/loans/transitions.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
-import { setClock } from "#lib/platform/clock.ts";
+import { now, setClock } from "#lib/platform/clock.ts";
 import { database } from "#lib/platform/database.ts";
 import { inWork } from "#tests/support/builders.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aCheckOf, aLendableSpecimen, aLending, type Lending } from "#tests/support/lending.ts";
-import { startClock, walk } from "#tests/support/loan-walk.ts";
+import { passHours, startClock, walk } from "#tests/support/loan-walk.ts";
 
 let lending: Lending;
 
@@ -70,6 +75,7 @@ test("each step tells those whom it concerns, and nobody of anything of a donor"
     "letter.signed",
     "letter.dispatched",
     "letter.received",
+    "letter.opened",
     "letter.sent-home",
     "letter.received-home",
     "letter.checked-in",
@@ -103,6 +109,88 @@ test("a cover that is taken back and a request that is called off are told", asy
   await withdrawRequest(lending.lecturer, { loanId: asked.id });
   expect(codesOf(await lettersAbout(asked.id)).at(-1)).toBe("letter.withdrawn");
 }, 120_000);
+
+test("what comes home incomplete, and every step of its claim, is told", async () => {
+  const specimen = await aLendableSpecimen(lending);
+  const loan = await walk(lending, [specimen], "home");
+  passHours(72);
+  const counts = [{ specimenId: specimen.id, present: false, remark: "", missingComponents: [] }];
+  await countReturn(lending.registrar, { loanId: loan.id, counts });
+  const claim = await openClaim(lending.registrar, {
+    loanId: loan.id,
+    specimenId: specimen.id,
+    note: "Not in its crate.",
+  });
+  await recordClaimEvent(lending.registrar, {
+    claimId: claim.id,
+    kind: "notified",
+    amount: null,
+    note: "By letter.",
+  });
+  const letters = await lettersAbout(loan.id);
+  expect(codesOf(letters).slice(-2)).toEqual(["letter.missing-home", "letter.claim"]);
+  expect(letters.filter(({ code }) => code === "letter.claim").length).toBeGreaterThan(2);
+}, 120_000);
+
+test("harm that a borrower records at a check is told to the house", async () => {
+  const specimen = await aLendableSpecimen(lending);
+  const loan = await walk(lending, [specimen], "at venue");
+  await recordCheck(
+    lending.borrowerRegistrar,
+    aCheckOf(specimen.id, { loanId: loan.id, occasion: "incident" }),
+  );
+  const told = (await lettersAbout(loan.id)).filter(({ code }) => code === "letter.harm");
+  expect(told.map(({ accountId }) => accountId)).toContain(lending.registrar.accountId);
+  expect(told.map(({ accountId }) => accountId)).not.toContain(lending.borrowerRegistrar.accountId);
+}, 120_000);
+
+test("the end of a cover is announced 60, 30 and 7 days ahead, each once", async () => {
+  const loan = await walk(lending, [await aLendableSpecimen(lending)], "agreed");
+  const cover = await database().cover.findFirstOrThrow({
+    where: { loanId: loan.id },
+    orderBy: { endsAt: "desc" },
+  });
+  const toEnd = (days: number) =>
+    Math.floor((cover.endsAt.getTime() - now().getTime()) / 3_600_000) - days * 24;
+  const written = async () =>
+    (await lettersAbout(loan.id)).filter(
+      ({ code, accountId }) => code === "letter.cover-ends" && accountId === lending.registrar.accountId,
+    ).length;
+  passHours(toEnd(61));
+  await warnOfCover();
+  expect(await written()).toBe(0);
+  for (const [index, days] of [59, 29, 6].entries()) {
+    passHours(toEnd(days));
+    await warnOfCover();
+    await warnOfCover();
+    expect(await written()).toBe(index + 1);
+  }
+}, 120_000);
+
+/** What the database lets a line do, and who hears of it; what nobody hears of has its reason. */
+const toldOf: Record<string, readonly string[] | string> = {
+  requested: ["submitted"],
+  accepted: ["decided"],
+  declined: ["declined"],
+  withdrawn: ["withdrawn", "cancelled"],
+  packed: "packing is work inside the house; leaving it is told to everybody",
+  "travelling out": ["dispatched"],
+  "resting at venue": ["received"],
+  "at venue": ["opened"],
+  missing: ["harm", "missing-home"],
+  "travelling home": ["sent-home"],
+  "resting at home": ["received-home"],
+  "checked in": ["checked-in"],
+  closed: ["closed"],
+};
+
+test("every state that a line can reach is told, or says why it is not", () => {
+  const reached = [...new Set(lineMoveRows.map(({ toState }) => toState as string))].sort();
+  expect(Object.keys(toldOf).sort()).toEqual(reached);
+  const known = Object.keys(letterPlan);
+  for (const told of Object.values(toldOf))
+    if (typeof told !== "string") for (const event of told) expect(known).toContain(event);
+});
 
 test("nobody is told of what they did themselves", async () => {
   const letters = await database().mail.findMany({ where: { code: "letter.submitted" } });

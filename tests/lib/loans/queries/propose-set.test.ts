@@ -3,10 +3,37 @@ import { beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { proposeSet } from "#lib/loans/queries/propose-set.ts";
 import { programViewer } from "#lib/people/viewer.ts";
 import { setClock } from "#lib/platform/clock.ts";
+import { linkDonor, recordConsent, recordTitle, registerDonor } from "#lib/provenance/commands.ts";
+import type { ConsentInput } from "#lib/provenance/schema.ts";
+import type { Shown, SpecimenInput } from "#lib/specimens/schema.ts";
 import { bookSpecimen } from "#lib/whereabouts/commands.ts";
-import { aBorrower, aCentre, aViewer, inWork, type Made } from "#tests/support/builders.ts";
+import { aBorrower, aCentre, aVenue, aViewer, inWork, type Made } from "#tests/support/builders.ts";
+import { aConsentForm, allScopes } from "#tests/support/consents.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { aRecorded, aShown } from "#tests/support/specimen-records.ts";
+
+/** A specimen of the catalogue that may be lent: it is ours, and its donor has agreed to everything but what is said. */
+async function aLendable(
+  said: Partial<SpecimenInput>,
+  shown: readonly (Shown | string)[],
+  consent: Partial<ConsentInput> = {},
+): Promise<Made> {
+  const specimen = await aRecorded(said, shown);
+  await recordTitle(programViewer, {
+    specimenId: specimen.id,
+    status: "owned",
+    ownerName: "",
+    leaveToLend: false,
+    leaveReference: "",
+    recordedOn: "2020-01-01",
+  });
+  if (said.human !== false) {
+    const code = await registerDonor(programViewer, {});
+    await recordConsent(programViewer, aConsentForm(code, consent));
+    await linkDonor(programViewer, { specimenId: specimen.id, donorCodes: [code] });
+  }
+  return specimen;
+}
 
 let lecturer = aViewer("lecturer");
 let heart: Made;
@@ -22,11 +49,10 @@ beforeEach(async () => {
   await inWork(async ({ transaction }) => {
     await transaction.booking.deleteMany();
     await transaction.shown.deleteMany();
-    await transaction.specimen.deleteMany();
   });
-  heart = await aRecorded({ massKg: 1, use: "handling" }, ["heart"]);
-  limb = await aRecorded({ massKg: 4, use: "viewing only" }, ["brachial-plexus", "deltoid"]);
-  both = await aRecorded({ massKg: 6, use: "viewing only" }, [
+  heart = await aLendable({ massKg: 1, use: "handling" }, ["heart"]);
+  limb = await aLendable({ massKg: 4, use: "viewing only" }, ["brachial-plexus", "deltoid"]);
+  both = await aLendable({ massKg: 6, use: "viewing only" }, [
     aShown("heart", { seen: "landmark only" }),
     aShown("brachial-plexus", { seen: "in section" }),
   ]);
@@ -61,7 +87,7 @@ describe("a set", () => {
   });
 
   test("is of human specimens only, or of animals only, where that is asked", async () => {
-    const horse = await aRecorded(
+    const horse = await aLendable(
       { human: false, scientificName: "Equus caballus", ageBand: null, massKg: 2 },
       ["heart", "brachial-plexus"],
     );
@@ -92,7 +118,7 @@ describe("a set", () => {
   });
 
   test("keeps free for all the days that its slowest specimen needs", async () => {
-    const trunk = await aRecorded({ kind: "body region", massKg: 30 }, ["stomach"]);
+    const trunk = await aLendable({ kind: "body region", massKg: 30 }, ["stomach"]);
     await promise(heart, "2027-02-05", "2027-02-10");
     await promise(both, "2027-02-05", "2027-02-10");
     const set = await ask(["heart", "stomach"]);
@@ -100,6 +126,70 @@ describe("a set", () => {
     expect(set.unshown).toMatchObject([{ reason: "not with the others" }]);
     expect(numbersOf(await ask(["stomach"]))).toEqual([trunk.accessionNumber]);
     expect(numbersOf(await ask(["heart"]))).toEqual([heart.accessionNumber]);
+  });
+});
+
+describe("what could not be lent for it", () => {
+  const refused = { answers: allScopes("granted", { "public display, free": "refused" }) };
+
+  test("is left out and named, and a wider set is proposed instead", async () => {
+    const all = ["heart", "stomach"];
+    const tight = await aLendable({ massKg: 2 }, all, refused);
+    const stomach = await aLendable({ massKg: 2 }, ["stomach"]);
+    expect(numbersOf(await ask(all))).toEqual([tight.accessionNumber]);
+    const show = await proposeSet(lecturer, {
+      structureIds: all,
+      ...days,
+      use: "viewing only",
+      purpose: "exhibition",
+      audience: "general public",
+    });
+    expect(numbersOf(show)).toHaveLength(2);
+    expect(numbersOf(show)).toContain(stomach.accessionNumber);
+    expect(show.keptBack).toMatchObject([
+      { accessionNumber: tight.accessionNumber, because: [{ group: "consent", outcome: "bar" }] },
+    ]);
+    expect(show.keptBack[0]?.because.map(({ wayOut }) => wayOut)).toEqual(["way.use-within-consent"]);
+  });
+
+  test("is told a lecturer without the reason, and the house with it", async () => {
+    await aLendable({}, ["stomach"], refused);
+    const question = {
+      structureIds: ["stomach"],
+      ...days,
+      use: "viewing only" as const,
+      purpose: "exhibition" as const,
+      audience: "general public" as const,
+    };
+    const [theirs, ours] = [
+      await proposeSet(lecturer, question),
+      await proposeSet(aViewer("registrar"), question),
+    ];
+    expect(theirs.keptBack[0]?.because).toMatchObject([{ fact: "reason.withheld", parameters: {} }]);
+    expect(ours.keptBack[0]?.because).toMatchObject([{ fact: "consent.refused" }]);
+    expect(theirs.unshown).toMatchObject([{ reason: "not to be lent so", next: null }]);
+  });
+
+  test("depends on the country of the venue", async () => {
+    const institutionId = lecturer.institutionId ?? "";
+    const abroad = await aVenue({ institutionId, countryCode: "DE" });
+    const atHome = await aLendable({}, ["stomach"], { territoriesRefused: ["DE"] });
+    expect(numbersOf(await ask(["stomach"]))).toEqual([atHome.accessionNumber]);
+    const set = await proposeSet(lecturer, {
+      structureIds: ["stomach"],
+      ...days,
+      use: "viewing only",
+      venueId: abroad,
+    });
+    expect(set).toMatchObject({ specimens: [], countryCode: "DE" });
+    expect(set.keptBack.map(({ accessionNumber }) => accessionNumber)).toEqual([atHome.accessionNumber]);
+  });
+
+  test("is not asked of a venue that is somebody else's", async () => {
+    const question = { structureIds: ["heart"], ...days, use: "viewing only" as const };
+    await expect(proposeSet(lecturer, { ...question, venueId: await aVenue() })).rejects.toMatchObject({
+      kind: "not-found",
+    });
   });
 });
 
