@@ -6,12 +6,13 @@
 import Link from "next/link";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { FormActions, TextField } from "#app/_parts/fields.tsx";
-import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
+import { DateText } from "#app/_parts/figures.tsx";
+import { Masthead, NextBox, PlainPage } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { borrowerDeskWords as words } from "#app/_words/en/desk.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { formatRangeShort } from "#app/_words/format.ts";
-import { DueTable } from "#app/(signed-in)/due-table.tsx";
+import { DueLink } from "#app/(signed-in)/due-table.tsx";
 import { LoanStateMark } from "#app/(signed-in)/loans/loan-table.tsx";
 import type { DueItem } from "#lib/desk/due.ts";
 import { type Turn, turnOn, waitsForBorrower } from "#lib/desk/waits-for.ts";
@@ -40,6 +41,21 @@ export function BorrowerDesk({
         title={words.question}
         standing={slip > 0 && <Link href="/slip">{words.onSlip(slip)}</Link>}
       />
+      {own.length > 0 && (
+        <NextBox
+          title={words.needsYou}
+          things={own.map((item) => ({
+            key: item.key,
+            outcome: item.outcome,
+            text: <DueLink item={item} />,
+            action: item.dueOn && (
+              <span className="quiet small">
+                {words.by} <DateText date={item.dueOn} />
+              </span>
+            ),
+          }))}
+        />
+      )}
       <search>
         <form action="/specimens" style={{ maxWidth: "42rem" }}>
           <TextField label={words.field} hint={words.hint} name="q" type="search" />
@@ -50,9 +66,10 @@ export function BorrowerDesk({
           </FormActions>
         </form>
       </search>
-      {own.length > 0 && <DueTable caption={words.needsYou} due={own} empty={null} />}
+      <h2>{words.requests}</h2>
       <DataTable
         caption={words.requests}
+        captionHidden
         rows={loans}
         rowKey={(row) => row.id}
         empty={<EmptyState>{words.noRequests}</EmptyState>}

@@ -3,6 +3,7 @@ import Link from "next/link";
 import type { ReactNode } from "react";
 import { DataTable } from "#app/_parts/data-table.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
+import { LocalTime } from "#app/_parts/moment.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { deskWords as words } from "#app/_words/en/desk.ts";
 import { formatDate, formatMoment } from "#app/_words/format.ts";
@@ -27,6 +28,17 @@ function sentenceOf(item: DueItem): string {
   });
 }
 
+/** What it is, leading to where it is seen to. */
+export function DueLink({ item }: { item: DueItem }) {
+  const { moment } = item.parameters;
+  return (
+    <>
+      <Link href={`${addresses[item.about.kind]}/${item.about.id}`}>{sentenceOf(item)}</Link>
+      {typeof moment === "string" && <LocalTime at={moment} />}
+    </>
+  );
+}
+
 export function DueTable({
   caption = words.due,
   due,
@@ -48,11 +60,9 @@ export function DueTable({
         {
           key: "what",
           label: words.what,
-          cell: (item) => (
-            <Link href={`${addresses[item.about.kind]}/${item.about.id}`}>{sentenceOf(item)}</Link>
-          ),
+          cell: (item) => <DueLink item={item} />,
         },
-        { key: "by", label: words.dueOn, cell: (item) => <DateText date={item.dueOn} /> },
+        { key: "by", label: words.dueOn, cell: (item) => <DateText date={item.dueOn} short /> },
       ]}
     />
   );

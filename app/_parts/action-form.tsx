@@ -6,10 +6,10 @@
  */
 "use client";
 
-import { type ReactNode, startTransition, useActionState, useState } from "react";
+import { type ReactNode, startTransition, useActionState, useEffect, useRef, useState } from "react";
 import { FormAnswer } from "#app/_parts/form-answer.tsx";
 import { type FormState, idle } from "#app/_parts/form-state.ts";
-import { answerToLacking } from "#app/_parts/lacking.ts";
+import { answerToLacking, controlsOf, firstRefused, reachField } from "#app/_parts/lacking.ts";
 
 export type FormAction = (before: FormState, fields: FormData) => Promise<FormState>;
 
@@ -28,8 +28,20 @@ export function ActionForm({
   const [answer, send, pending] = useActionState(action, idle);
   const [lacking, setLacking] = useState<FormState | null>(null);
   const state = lacking ?? answer;
+  const form = useRef<HTMLFormElement>(null);
+  const sentBy = useRef<HTMLElement | null>(null);
+
+  // A button that waits lets go of the focus: with the answer it goes to what is refused, or back.
+  useEffect(() => {
+    if (answer.state === "idle" || document.activeElement !== document.body) return;
+    const refused = form.current && firstRefused(controlsOf(form.current), answer);
+    if (refused) reachField(refused);
+    else sentBy.current?.focus({ preventScroll: true });
+  }, [answer]);
+
   return (
     <form
+      ref={form}
       action={send}
       aria-label={label}
       className={className}
@@ -40,12 +52,14 @@ export function ActionForm({
         const refused = answerToLacking(event.currentTarget);
         setLacking(refused);
         if (refused) return;
-        const fields = new FormData(event.currentTarget, (event.nativeEvent as SubmitEvent).submitter);
+        const { submitter } = event.nativeEvent as SubmitEvent;
+        sentBy.current = submitter;
+        const fields = new FormData(event.currentTarget, submitter);
         startTransition(() => send(fields));
       }}
     >
       {typeof children === "function" ? children(state, pending) : children}
-      <FormAnswer state={state} />
+      {!pending && <FormAnswer state={state} />}
     </form>
   );
 }

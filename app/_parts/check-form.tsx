@@ -97,7 +97,7 @@ export function CheckForm(
     specimenId: string;
     loanId: string | null;
     occasions: readonly OfferedOccasion[];
-    occasionNote?: string | null;
+    occasionNote?: ReactNode;
     earlier: readonly EarlierFinding[];
     firstNew: number;
     terms: readonly TermGroup[];

@@ -69,7 +69,7 @@ export function CheckSigning({
   children,
 }: {
   occasions: readonly OfferedOccasion[];
-  occasionNote: string | null;
+  occasionNote: ReactNode;
   today: string;
   who: string;
   errorOf: ErrorOf;

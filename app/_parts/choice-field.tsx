@@ -1,4 +1,5 @@
 /** One question with its answers as large targets; nothing is chosen beforehand. */
+import { useId } from "react";
 import checkStyles from "#app/_parts/check-form.module.css";
 import styles from "#app/_parts/fields.module.css";
 
@@ -15,7 +16,7 @@ export function ChoiceField({
   hint?: string | undefined;
   error?: string | undefined;
 }) {
-  const id = `choice-${name.replace(/[^\w-]/g, "-")}`;
+  const id = useId();
   const described = [hint ? `${id}-hint` : "", error ? `${id}-error` : ""].filter(Boolean).join(" ");
   return (
     <fieldset className={styles.choice} aria-describedby={described || undefined}>

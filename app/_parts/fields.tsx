@@ -1,14 +1,15 @@
 /**
  * Fields with a label, a hint and the sentence of a refusal, tied together for
  * screen readers. They take the attributes of the plain element, so that they
- * serve native forms and react-hook-form alike.
+ * serve native forms and react-hook-form alike; their id is their own, because
+ * forms on one page have fields of the same names.
  */
-import type { ComponentProps, ReactNode } from "react";
+import { type ComponentProps, type ReactNode, useId } from "react";
 import styles from "#app/_parts/fields.module.css";
 
 type Common = { label: string; hint?: ReactNode; error?: string | undefined };
 
-const idOf = (name: string | undefined) => `field-${(name ?? "unnamed").replace(/[^\w-]/g, "-")}`;
+type Plain<Element extends "input" | "textarea" | "select"> = Omit<ComponentProps<Element>, "id">;
 
 function describing(id: string, hint: ReactNode, error: string | undefined) {
   const described = [hint ? `${id}-hint` : "", error ? `${id}-error` : ""].filter(Boolean).join(" ");
@@ -34,8 +35,8 @@ function Around({ id, label, hint, error, children }: Common & { id: string; chi
   );
 }
 
-export function TextField({ label, hint, error, ...input }: Common & ComponentProps<"input">) {
-  const id = input.id ?? idOf(input.name);
+export function TextField({ label, hint, error, ...input }: Common & Plain<"input">) {
+  const id = useId();
   return (
     <Around id={id} label={label} hint={hint} error={error}>
       <input type="text" {...input} id={id} {...describing(id, hint, error)} />
@@ -43,8 +44,8 @@ export function TextField({ label, hint, error, ...input }: Common & ComponentPr
   );
 }
 
-export function TextAreaField({ label, hint, error, ...input }: Common & ComponentProps<"textarea">) {
-  const id = input.id ?? idOf(input.name);
+export function TextAreaField({ label, hint, error, ...input }: Common & Plain<"textarea">) {
+  const id = useId();
   return (
     <Around id={id} label={label} hint={hint} error={error}>
       <textarea rows={3} {...input} id={id} {...describing(id, hint, error)} />
@@ -61,11 +62,11 @@ export function SelectField({
   empty,
   ...input
 }: Common &
-  ComponentProps<"select"> & {
+  Plain<"select"> & {
     options: readonly (string | readonly [value: string, word: string])[];
     empty?: string;
   }) {
-  const id = input.id ?? idOf(input.name);
+  const id = useId();
   return (
     <Around id={id} label={label} hint={hint} error={error}>
       <select {...input} id={id} {...describing(id, hint, error)}>
@@ -83,8 +84,8 @@ export function SelectField({
   );
 }
 
-export function CheckField({ label, hint, error, ...input }: Common & ComponentProps<"input">) {
-  const id = input.id ?? idOf(input.name);
+export function CheckField({ label, hint, error, ...input }: Common & Plain<"input">) {
+  const id = useId();
   return (
     <div className={styles.check}>
       <input type="checkbox" {...input} id={id} {...describing(id, hint, error)} />

@@ -1,9 +1,22 @@
 /** Figures as people read them: dates, money, sizes, masses; a fact that is not known is a dash. */
 import styles from "#app/_parts/figures.module.css";
-import { formatDate, formatMoney, formatNumber, formatRange, formatSize } from "#app/_words/format.ts";
+import {
+  formatDate,
+  formatDateShort,
+  formatMoney,
+  formatNumber,
+  formatRange,
+  formatSize,
+} from "#app/_words/format.ts";
 
-export function DateText({ date }: { date: string | null | undefined }) {
-  return date ? <time dateTime={date}>{formatDate(date)}</time> : <Unknown />;
+/** @param short on one line, for a row of a table */
+export function DateText({ date, short = false }: { date: string | null | undefined; short?: boolean }) {
+  if (!date) return <Unknown />;
+  return (
+    <time dateTime={date} className={short ? styles.whole : undefined}>
+      {short ? formatDateShort(date) : formatDate(date)}
+    </time>
+  );
 }
 
 export function Period({ startsOn, endsOn }: { startsOn: string; endsOn: string }) {

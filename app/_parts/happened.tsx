@@ -6,8 +6,9 @@
 import Link from "next/link";
 import { Fragment, type ReactNode } from "react";
 import styles from "#app/_parts/happened.module.css";
+import { Moment } from "#app/_parts/moment.tsx";
 import { auditWords as words } from "#app/_words/en/audit.ts";
-import { formatDate, formatExact, formatMoment } from "#app/_words/format.ts";
+import { formatDate, formatExact } from "#app/_words/format.ts";
 import { wordsOfName } from "#app/_words/names.ts";
 import { type Change, deedsOf, type RecordKey } from "#lib/desk/audit-entry.ts";
 import type { HappenedEntry } from "#lib/desk/queries/happened.ts";
@@ -30,7 +31,7 @@ function hrefOf(record: RecordKey): string {
   return pages[record.kind];
 }
 
-function textOf(value: unknown): string {
+function textOf(value: unknown): ReactNode {
   if (value === null || value === undefined || value === "") return words.empty;
   if (typeof value === "boolean") return value ? words.yes : words.no;
   if (typeof value === "number") return formatExact(value);
@@ -42,7 +43,7 @@ function textOf(value: unknown): string {
   if (typeof value === "object") return JSON.stringify(value).slice(0, longestText);
   const text = String(value);
   if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return formatDate(text);
-  if (/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(text)) return formatMoment(text);
+  if (/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(text)) return <Moment at={text} long />;
   return text.length > longestText ? `${text.slice(0, longestText)}…` : text;
 }
 
@@ -178,7 +179,7 @@ export function Happened({
       {deedsOf(entries).map((deed) => (
         <li key={deed.key}>
           <p className={styles.when}>
-            <time dateTime={deed.at.toISOString()}>{formatMoment(deed.at)}</time>
+            <Moment at={deed.at.toISOString()} long />
             <span className="quiet">{deed.entries[0]?.by}</span>
           </p>
           <div>

@@ -29,11 +29,32 @@ const isControl = (element: Element): element is HTMLInputElement =>
   element instanceof HTMLSelectElement ||
   element instanceof HTMLTextAreaElement;
 
+/** The first of the fields that an answer refuses, in their order. */
+export function firstRefused<Field extends { name: string }>(
+  fields: readonly Field[],
+  answer: FormState,
+): Field | null {
+  if (answer.state !== "refused") return null;
+  const paths = new Set(answer.issues.map(({ path }) => path));
+  return fields.find(({ name }) => name !== "" && paths.has(name)) ?? null;
+}
+
+/** The fields of a form into which something is typed or chosen. */
+export const controlsOf = (form: HTMLFormElement) => [...form.elements].filter(isControl);
+
+/** Puts the focus into a field, also where it is folded away. */
+export function reachField(field: HTMLElement): void {
+  for (let fold = field.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null)
+    fold.open = true;
+  field.focus();
+}
+
 /** What is to be answered instead of sending the form, with the first field in hand; null where nothing lacks. */
 export function answerToLacking(form: HTMLFormElement): FormState | null {
-  const controls = [...form.elements].filter(isControl);
+  const controls = controlsOf(form);
   const issues = lackingIn(controls);
   if (issues.length === 0) return null;
-  controls.find(({ name }) => name === issues[0]?.path)?.focus();
+  const first = controls.find(({ name }) => name === issues[0]?.path);
+  if (first) reachField(first);
   return { state: "refused", kind: "invalid", message: fieldWords.lookAgain, issues };
 }

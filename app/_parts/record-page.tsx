@@ -96,37 +96,60 @@ export function PlainPage({ children }: { children: ReactNode }) {
   return <div className={styles.plain}>{children}</div>;
 }
 
+/** @param fold what is said beside the title of a section that is folded; without it the section is open */
 export function Section({
   id,
   title,
   margin,
+  fold,
   children,
 }: {
   id: string;
   title: string;
   margin?: ReactNode;
+  fold?: string | undefined;
   children: ReactNode;
 }) {
+  const heading = <h2 id={id}>{title}</h2>;
+  const beside = Children.toArray(margin).length > 0 && <div className={styles.margin}>{margin}</div>;
+  if (fold === undefined)
+    return (
+      <section className={styles.section} aria-labelledby={id}>
+        <div className={styles.body}>
+          {heading}
+          {children}
+        </div>
+        {beside}
+      </section>
+    );
   return (
-    <section className={styles.section} aria-labelledby={id}>
-      <div className={styles.body}>
-        <h2 id={id}>{title}</h2>
-        {children}
-      </div>
-      {Children.toArray(margin).length > 0 && <div className={styles.margin}>{margin}</div>}
+    <section aria-labelledby={id}>
+      <details className={styles.fold}>
+        <summary>
+          {heading}
+          <span className={styles.gist}>{fold}</span>
+        </summary>
+        <div className={styles.section}>
+          <div className={styles.body}>{children}</div>
+          {beside}
+        </div>
+      </details>
     </section>
   );
 }
 
+/** @param act a form that belongs to the note; the text of the note is one paragraph, which holds none */
 export function MarginNote({
   outcome,
   title,
   source,
+  act,
   children,
 }: {
   outcome?: Outcome | undefined;
   title: ReactNode;
   source?: ReactNode;
+  act?: ReactNode;
   children?: ReactNode;
 }) {
   return (
@@ -140,6 +163,7 @@ export function MarginNote({
         <b>{title}</b> {children}
       </p>
       {source && <span className={styles.source}>{source}</span>}
+      {act}
     </div>
   );
 }

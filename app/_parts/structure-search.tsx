@@ -51,7 +51,11 @@ export function StructureSearch({
     field.current?.focus();
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    if (found.length === 0) return;
+    if (found.length === 0) {
+      // What is typed is still being looked for: the form around is not sent without it.
+      if (event.key === "Enter" && text.trim() !== "") event.preventDefault();
+      return;
+    }
     if (event.key === "ArrowDown") setActive((active + 1) % found.length);
     else if (event.key === "ArrowUp") setActive((active + found.length - 1) % found.length);
     else if (event.key === "Enter") take(found[active]);

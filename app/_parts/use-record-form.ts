@@ -127,8 +127,9 @@ export function useRecordForm<Values extends FieldValues>(
         setState(answer);
         if (answer?.state !== "refused") return;
         if (draftKey && draft) sessionStorage.setItem(draftKey, draft);
-        for (const { path, message } of answer.issues)
-          form.setError(path as Path<Values>, { type: "server", message });
+        answer.issues.forEach(({ path, message }, index) => {
+          form.setError(path as Path<Values>, { type: "server", message }, { shouldFocus: index === 0 });
+        });
       }),
     )();
 

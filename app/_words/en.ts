@@ -5,6 +5,7 @@ import { anatomyWords } from "#app/_words/en/anatomy.ts";
 import { calendarSentences } from "#app/_words/en/calendar.ts";
 import { centreWords } from "#app/_words/en/centre.ts";
 import { claimWords } from "#app/_words/en/claims.ts";
+import { closingWords } from "#app/_words/en/closing.ts";
 import { conditionWords } from "#app/_words/en/condition.ts";
 import { deskWords } from "#app/_words/en/desk.ts";
 import { facilityWords } from "#app/_words/en/facility.ts";
@@ -16,6 +17,7 @@ import { loansWords } from "#app/_words/en/loans.ts";
 import { mandateWords, signingWords } from "#app/_words/en/mandates.ts";
 import { moneyWords } from "#app/_words/en/money.ts";
 import { papersWords } from "#app/_words/en/papers.ts";
+import { paymentWords } from "#app/_words/en/payments.ts";
 import { peopleWords } from "#app/_words/en/people.ts";
 import { platformWords } from "#app/_words/en/platform.ts";
 import { provenanceWords } from "#app/_words/en/provenance.ts";
@@ -24,6 +26,7 @@ import { shipmentsWords } from "#app/_words/en/shipments.ts";
 import { signInWords } from "#app/_words/en/sign-in.ts";
 import { specimensWords } from "#app/_words/en/specimens.ts";
 import { tariffWords } from "#app/_words/en/tariff.ts";
+import { treatmentWords } from "#app/_words/en/treatment.ts";
 import { whereaboutsWords } from "#app/_words/en/whereabouts.ts";
 
 export const english: Readonly<Record<string, string>> = {
@@ -42,6 +45,7 @@ export const english: Readonly<Record<string, string>> = {
   ...conditionWords.refusals,
   ...shipmentsWords.refusals,
   ...tariffWords.refusals,
+  ...treatmentWords.refusals,
   ...papersWords.refusals,
   ...claimWords.refusals,
   ...setAsideWords.refusals,
@@ -60,6 +64,10 @@ export const english: Readonly<Record<string, string>> = {
   ...lettersWords.frame,
   ...calendarSentences,
   ...moneyWords.refusals,
+  ...paymentWords.refusals,
+  ...closingWords.refusals,
+  ...closingWords.missing,
+  ...closingWords.due,
   ...loanFindingWords.facts,
   ...loanFindingWords.waysOut,
   ...lawFindingWords.facts,

@@ -85,10 +85,16 @@ const shortDayFormat = new Intl.DateTimeFormat(locale, {
   timeZone: "UTC",
 });
 
+const shortDay = (moment: number) => shortDayFormat.format(moment).replace("Sept", "Sep");
+
+/** A day for a row of a table. */
+export function formatDateShort(date: string): string {
+  return shortDay(Date.parse(`${date}T00:00:00Z`));
+}
+
 /** A half-open range as its first and last day, for a row of a list. */
 export function formatRangeShort(startsOn: string, endsOn: string): string {
-  const day = (moment: number) => shortDayFormat.format(moment).replace("Sept", "Sep");
-  return `${day(Date.parse(`${startsOn}T00:00:00Z`))} – ${day(Date.parse(`${endsOn}T00:00:00Z`) - 86_400_000)}`;
+  return `${formatDateShort(startsOn)} – ${shortDay(Date.parse(`${endsOn}T00:00:00Z`) - 86_400_000)}`;
 }
 
 /** @param money whole minor units and an ISO 4217 code */

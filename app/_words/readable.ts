@@ -45,6 +45,7 @@ function readableText(
   if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return formatDate(text);
   if (/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(text)) return formatMoment(text);
   if (name === "country" || name === "countryCode") return countryName(text);
+  if (name === "countries") return text.split(", ").map(countryName).join(", ");
   if (name === "fields")
     return text
       .split(", ")

@@ -13,14 +13,20 @@ import { orNotFound } from "#app/_server/refusals.ts";
 import { currentViewer } from "#app/_server/viewer.ts";
 import { publicWords as words } from "#app/_words/en/borrow.ts";
 import { catalogueWords } from "#app/_words/en/catalogue.ts";
+import { specimenListWords } from "#app/_words/en/specimens.ts";
 import { choosePictures } from "#app/catalogue/actions.ts";
 import styles from "#app/catalogue/catalogue.module.css";
 import { showsHumanPictures } from "#app/catalogue/choice.ts";
 import { PublicTable } from "#app/catalogue/public-table.tsx";
+import { listRegionsAndSystems, type StructureLabel } from "#lib/anatomy/queries.ts";
 import { publicViewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
-import { listPublicSpecimens, type PublicList } from "#lib/specimens/queries/public-catalogue.ts";
-import { preparations } from "#lib/specimens/schema.ts";
+import {
+  listPublicSpecies,
+  listPublicSpecimens,
+  type PublicList,
+} from "#lib/specimens/queries/public-catalogue.ts";
+import { preparations, uses } from "#lib/specimens/schema.ts";
 import { freeMonths, monthsFrom } from "#lib/whereabouts/free-months.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
 import type { Period } from "#lib/whereabouts/schema.ts";
@@ -30,27 +36,32 @@ export const dynamic = "force-dynamic";
 
 const monthsShown = 24;
 
-type Fields = { q?: string; preparation?: string; origin?: string };
+const fieldNames = ["q", "preparation", "use", "origin", "region", "system", "species"] as const;
+type Fields = Partial<Record<(typeof fieldNames)[number], string>>;
 
 function readFields(search: Search): Fields {
-  const names = ["q", "preparation", "origin"] as const;
   return Object.fromEntries(
-    names.flatMap((name) => {
+    fieldNames.flatMap((name) => {
       const value = parameterOf(search, name);
-      return value === undefined ? [] : [[name, value.slice(0, 200)]];
+      return value === undefined || value === "" ? [] : [[name, value.slice(0, 200)]];
     }),
   );
 }
 
 async function readList(fields: Fields, search: Search): Promise<PublicList> {
   const preparation = preparations.find((one) => one === fields.preparation);
-  const { origin, q } = fields;
+  const use = uses.find((one) => one === fields.use);
+  const { origin, q, region, system, species } = fields;
   const [after, before] = [parameterOf(search, "after"), parameterOf(search, "before")];
   return await listPublicSpecimens(
     await currentViewer(),
     {
       ...(q ? { text: q } : {}),
       ...(preparation ? { preparation } : {}),
+      ...(use ? { use } : {}),
+      ...(region ? { regionId: region } : {}),
+      ...(system ? { systemId: system } : {}),
+      ...(species ? { species } : {}),
       ...(origin === "human" || origin === "animal" ? { human: origin === "human" } : {}),
     },
     after ? { after } : before ? { before } : {},
@@ -67,7 +78,19 @@ async function readMonths(list: PublicList, months: readonly Period[]): Promise<
   return new Map([...free].map(([id, periods]) => [id, freeMonths(periods, months, day)]));
 }
 
-function SearchForm({ fields }: { fields: Fields }) {
+/** Regions or systems by name. */
+const named = (groups: readonly StructureLabel[], kind: StructureLabel["kind"]) =>
+  groups.filter((one) => one.kind === kind).map(({ id, english }) => [id, english] as const);
+
+function SearchForm({
+  fields,
+  groups,
+  species,
+}: {
+  fields: Fields;
+  groups: readonly StructureLabel[];
+  species: readonly string[];
+}) {
   return (
     <search className="no-print">
       <form action="/catalogue" key={JSON.stringify(fields)}>
@@ -81,16 +104,44 @@ function SearchForm({ fields }: { fields: Fields }) {
             defaultValue={fields.preparation}
           />
           <SelectField
+            label={catalogueWords.use}
+            name="use"
+            options={uses.map((use) => [use, catalogueWords.useWords[use]] as const)}
+            empty={catalogueWords.anyUse}
+            defaultValue={fields.use}
+          />
+          <SelectField
             label={catalogueWords.origin}
             name="origin"
             options={[catalogueWords.human, catalogueWords.animal]}
             empty={catalogueWords.anyOrigin}
             defaultValue={fields.origin}
           />
+          <SelectField
+            label={specimenListWords.species}
+            name="species"
+            options={species}
+            empty={specimenListWords.anySpecies}
+            defaultValue={fields.species}
+          />
+          <SelectField
+            label={specimenListWords.region}
+            name="region"
+            options={named(groups, "region")}
+            empty={specimenListWords.anyRegion}
+            defaultValue={fields.region}
+          />
+          <SelectField
+            label={specimenListWords.system}
+            name="system"
+            options={named(groups, "system")}
+            empty={specimenListWords.anySystem}
+            defaultValue={fields.system}
+          />
         </FieldGrid>
         <FormActions>
           <button type="submit">{words.find}</button>
-          <Link href="/catalogue">{words.clear}</Link>
+          {Object.keys(fields).length > 0 && <Link href="/catalogue">{words.clear}</Link>}
         </FormActions>
       </form>
     </search>
@@ -121,7 +172,11 @@ export default async function PublicCataloguePage({ searchParams }: { searchPara
       />
       <p>{words.about(list.centre.name)}</p>
       <p>{words.ask(list.centre.email)}</p>
-      <SearchForm fields={fields} />
+      <SearchForm
+        fields={fields}
+        groups={await listRegionsAndSystems(publicViewer)}
+        species={await listPublicSpecies(await currentViewer())}
+      />
       {(hasHumanPictures || showsHuman) && (
         <form
           className={`no-print ${styles.choice}`}

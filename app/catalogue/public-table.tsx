@@ -1,5 +1,5 @@
 /** The rows of the open catalogue. */
-import { DataTable } from "#app/_parts/data-table.tsx";
+import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Strip, StripScale } from "#app/_parts/strip.tsx";
 import { publicWords as words } from "#app/_words/en/borrow.ts";
 import { catalogueWords } from "#app/_words/en/catalogue.ts";
@@ -47,7 +47,7 @@ export function PublicTable({
       captionHidden
       rows={rows}
       rowKey={({ id }) => id}
-      empty={<p>{words.none}</p>}
+      empty={<EmptyState>{words.none}</EmptyState>}
       columns={[
         {
           key: "number",
@@ -67,6 +67,7 @@ export function PublicTable({
         { key: "shows", label: words.structures, cell: structuresOf },
         { key: "species", label: words.species, cell: (row) => <i>{row.scientificName}</i> },
         { key: "preparation", label: catalogueWords.preparation, cell: (row) => row.preparation },
+        { key: "use", label: catalogueWords.use, cell: (row) => catalogueWords.useWords[row.use] },
         {
           key: "months",
           label: words.months,

@@ -76,13 +76,7 @@ export function AccountForm({
       <fieldset>
         <legend>{words.roles}</legend>
         {roles.map((role) => (
-          <CheckField
-            key={role}
-            id={`role-${role.replaceAll(" ", "-")}`}
-            label={words.roleWords[role]}
-            value={role}
-            {...register("account.roles")}
-          />
+          <CheckField key={role} label={words.roleWords[role]} value={role} {...register("account.roles")} />
         ))}
         {roleError && (
           <p className="outcome-bar" role="alert">

@@ -1,6 +1,6 @@
 /** Something that shows all of this between these days: the question, and the set that is proposed. */
 import type { Metadata } from "next";
-import { type Search, sameAddress } from "#app/_parts/page-links.ts";
+import { parameterOf, type Search, sameAddress } from "#app/_parts/page-links.ts";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orRefused } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
@@ -12,6 +12,7 @@ import { structuresNamed } from "#lib/anatomy/queries.ts";
 import { proposeSet } from "#lib/loans/queries/propose-set.ts";
 import { mostWanted } from "#lib/loans/wanted.ts";
 import { mayDo } from "#lib/people/permission.ts";
+import { listVenueNames } from "#lib/people/queries.ts";
 import { isBorrower } from "#lib/people/viewer.ts";
 
 export const metadata: Metadata = { title: words.title };
@@ -21,6 +22,10 @@ export default async function BorrowPage({ searchParams }: { searchParams: Promi
   const viewer = await requireViewer(sameAddress("/borrow", search));
   const fields = readSetFields(search);
   const wanted = (await structuresNamed(viewer, fields.shows, fields.names)).slice(0, mostWanted);
+  const venues = await listVenueNames(viewer);
+  // Who borrows asks for a venue of its own; the house may leave it open.
+  const venue = venues.find(({ id }) => id === fields.venue) ?? (isBorrower(viewer) ? venues[0] : undefined);
+  const isTried = parameterOf(search, "use") !== undefined;
   const isAsked = wanted.length > 0 && fields.from !== "" && fields.until !== "";
   const { found, refused } = await orRefused(async () =>
     isAsked
@@ -29,6 +34,10 @@ export default async function BorrowPage({ searchParams }: { searchParams: Promi
           startsOn: fields.from,
           endsOn: fields.until,
           use: fields.use,
+          purpose: fields.purpose,
+          audience: fields.audience,
+          paidAdmission: fields.paid,
+          venueId: venue?.id ?? null,
           ...(fields.origin === "" ? {} : { human: fields.origin === "human" }),
           sheets: fields.sheets,
         })
@@ -38,7 +47,22 @@ export default async function BorrowPage({ searchParams }: { searchParams: Promi
     <PlainPage>
       <Masthead title={words.title} />
       <p>{words.about}</p>
-      <SetForm key={JSON.stringify(fields)} fields={fields} wanted={wanted} most={mostWanted} />
+      <SetForm
+        key={JSON.stringify(fields)}
+        fields={{ ...fields, venue: venue?.id ?? "" }}
+        wanted={wanted}
+        most={mostWanted}
+        venues={venues.map(({ id, name, institution, countryCode }) => [
+          id,
+          isBorrower(viewer) ? `${name}, ${countryCode}` : `${institution}: ${name}, ${countryCode}`,
+        ])}
+        lacks={{
+          wanted: isTried && wanted.length === 0,
+          from: isTried && fields.from === "",
+          until: isTried && fields.until === "",
+        }}
+        noVenue={isBorrower(viewer) ? undefined : words.noVenue}
+      />
       <h2 id="set" tabIndex={-1}>
         {words.set}
       </h2>
@@ -48,7 +72,14 @@ export default async function BorrowPage({ searchParams }: { searchParams: Promi
         </p>
       )}
       {!(found || refused) && <p className="quiet">{words.notYet}</p>}
-      {found && <SetResult proposal={found} notes={isBorrower(viewer) && mayDo(viewer, "openLoan")} />}
+      {found && (
+        <SetResult
+          proposal={found}
+          venue={venue?.name ?? null}
+          fields={{ ...fields, venue: venue?.id ?? "" }}
+          notes={isBorrower(viewer) && mayDo(viewer, "openLoan")}
+        />
+      )}
     </PlainPage>
   );
 }

@@ -2,6 +2,7 @@
 import { parameterOf, type Search } from "#app/_parts/page-links.ts";
 import { mostWanted } from "#lib/loans/wanted.ts";
 import { uses } from "#lib/specimens/schema.ts";
+import { audiences, purposes } from "#lib/suitability/schema.ts";
 
 export type SetFields = {
   /** Ids of structures. */
@@ -11,6 +12,11 @@ export type SetFields = {
   from: string;
   until: string;
   use: (typeof uses)[number];
+  purpose: (typeof purposes)[number];
+  audience: (typeof audiences)[number];
+  paid: boolean;
+  /** Id of a venue, or nothing. */
+  venue: string;
   /** "human", "animal", or nothing for both. */
   origin: string;
   sheets: boolean;
@@ -31,6 +37,10 @@ export function readSetFields(search: Search): SetFields {
     from: parameterOf(search, "from") ?? "",
     until: parameterOf(search, "until") ?? "",
     use: uses.find((use) => use === parameterOf(search, "use")) ?? "viewing only",
+    purpose: purposes.find((purpose) => purpose === parameterOf(search, "purpose")) ?? "teaching",
+    audience: audiences.find((one) => one === parameterOf(search, "audience")) ?? "enrolled students",
+    paid: parameterOf(search, "paid") !== undefined,
+    venue: parameterOf(search, "venue") ?? "",
     origin: ["human", "animal"].find((origin) => origin === parameterOf(search, "origin")) ?? "",
     sheets: parameterOf(search, "sheets") !== undefined,
   };

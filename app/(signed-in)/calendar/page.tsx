@@ -8,7 +8,6 @@ import { Moment } from "#app/_parts/moment.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { calendarWords as words } from "#app/_words/en/calendar.ts";
-import { formatMoment } from "#app/_words/format.ts";
 import { sentence } from "#app/_words/sentences.ts";
 import { makeAddress, revokeAddress } from "#app/(signed-in)/calendar/actions.ts";
 import { FeedForm } from "#app/(signed-in)/calendar/feed-form.tsx";
@@ -21,7 +20,13 @@ export const metadata: Metadata = { title: words.title };
 const mostShown = 60;
 
 function When({ when }: Pick<DatedEvent, "when">) {
-  return "day" in when ? <DateText date={when.day} /> : <Moment at={when.at} />;
+  return "day" in when ? (
+    <span className="small">
+      <DateText date={when.day} short />
+    </span>
+  ) : (
+    <Moment at={when.at} />
+  );
 }
 
 export default async function CalendarPage() {
@@ -36,7 +41,15 @@ export default async function CalendarPage() {
       <Masthead title={words.title} />
       <p>{words.about}</p>
       <p>{words.secret}</p>
-      <p className="quiet">{feed === null ? words.none : words.since(formatMoment(feed.madeAt))}</p>
+      <p className="quiet">
+        {feed === null ? (
+          words.none
+        ) : (
+          <>
+            {words.since} <Moment at={feed.madeAt} long />. {words.toldOnce}
+          </>
+        )}
+      </p>
       <FeedForm action={makeAddress} has={feed !== null} />
       {feed !== null && (
         <details className="no-print">

@@ -8,8 +8,17 @@ import { CodesField } from "#app/_parts/record-fields.tsx";
 import { useRecordForm } from "#app/_parts/use-record-form.ts";
 import { centreWords as words } from "#app/_words/en/centre.ts";
 import { fieldWords } from "#app/_words/en/fields.ts";
+import { practiceWords } from "#app/_words/en/practice.ts";
 import { saveCentre } from "#app/(signed-in)/centre/actions.ts";
+import { practiceDefaults, practiceNames, unitOfPractice } from "#lib/people/practice.ts";
 import { CentreInput } from "#lib/people/schema.ts";
+
+/** What is left empty is not set. */
+const numberOrNothing = (typed: unknown) =>
+  typed === undefined || String(typed).trim() === "" ? undefined : Number(typed);
+
+const textOrNothing = (typed: unknown) =>
+  typed === undefined || String(typed).trim() === "" ? undefined : String(typed);
 
 /** No language named is none known. */
 function withoutEmpty({ languages, ...settings }: CentreInput): CentreInput {
@@ -58,6 +67,13 @@ export function CentreForm({ start }: { start: CentreInput }) {
           />
           <TextField label={words.email} type="email" {...register("email")} error={errorOf("email")} />
           <TextField label={words.phone} type="tel" {...register("phone")} error={errorOf("phone")} />
+          <TextField
+            label={words.emergencyPhone}
+            hint={words.emergencyPhoneHint}
+            type="tel"
+            {...register("emergencyPhone", { setValueAs: textOrNothing })}
+            error={errorOf("emergencyPhone")}
+          />
         </FieldGrid>
       </fieldset>
       <fieldset>
@@ -93,12 +109,29 @@ export function CentreForm({ start }: { start: CentreInput }) {
             label={words.reportMonths}
             hint={words.reportMonthsHint}
             inputMode="numeric"
-            {...register("facilityReportMonths", {
-              setValueAs: (typed: unknown) =>
-                typed === undefined || String(typed).trim() === "" ? undefined : Number(typed),
-            })}
+            {...register("facilityReportMonths", { setValueAs: numberOrNothing })}
             error={errorOf("facilityReportMonths")}
           />
+        </FieldGrid>
+      </fieldset>
+      <fieldset>
+        <legend>{practiceWords.title}</legend>
+        <p className="quiet small">{practiceWords.about}</p>
+        <FieldGrid>
+          {practiceNames.map((name) => {
+            const { figure, source, standing } = practiceDefaults[name];
+            const value = practiceWords.valueOf(figure, unitOfPractice(name), start.currency);
+            return (
+              <TextField
+                key={name}
+                label={practiceWords.names[name]}
+                hint={practiceWords.hint(value, source, standing)}
+                inputMode="numeric"
+                {...register(`practice.${name}`, { setValueAs: numberOrNothing })}
+                error={errorOf(`practice.${name}`)}
+              />
+            );
+          })}
         </FieldGrid>
       </fieldset>
       <fieldset>

@@ -5,24 +5,24 @@ import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { Unknown } from "#app/_parts/figures.tsx";
 import { Happened } from "#app/_parts/happened.tsx";
-import { MarginNote, Masthead, PlainPage, RecordPage, Section } from "#app/_parts/record-page.tsx";
+import { Masthead, PlainPage, RecordPage, Section } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { centreWords as words } from "#app/_words/en/centre.ts";
 import { reminderWords } from "#app/_words/en/letters.ts";
 import { planWords } from "#app/_words/en/loan-time.ts";
 import { feeWords } from "#app/_words/en/money.ts";
+import { practiceWords } from "#app/_words/en/practice.ts";
 import { countryName } from "#app/_words/readable.ts";
 import { happenedTo } from "#lib/desk/queries/happened.ts";
 import { planDaysKey } from "#lib/loans/queries/plan-days.ts";
 import { reportMonths } from "#lib/people/facility-report.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
+import { practiceDefaults, practiceNames, practiceOf, unitOfPractice } from "#lib/people/practice.ts";
 import { centreKeys, getCentre } from "#lib/people/queries.ts";
-import { bufferDays, type TravelSize } from "#lib/suitability/period.ts";
 
 export const metadata: Metadata = { title: words.title };
 
-const sizes = Object.keys(bufferDays) as TravelSize[];
 const languageNames = new Intl.DisplayNames(["en"], { type: "language", fallback: "code" });
 
 export default async function CentrePage() {
@@ -47,6 +47,7 @@ export default async function CentrePage() {
       </PlainPage>
     );
   const { settings, formerNames } = centre;
+  const practice = practiceOf(settings.practice);
   const happened = maySee(viewer, "audit")
     ? await happenedTo(
         viewer,
@@ -75,7 +76,7 @@ export default async function CentrePage() {
       index={[
         { id: "who", label: words.who },
         { id: "numbers", label: words.numbers },
-        { id: "rules", label: words.rules },
+        { id: "practice", label: practiceWords.title },
         { id: "plan", label: planWords.settings },
         ...(happened ? [{ id: "happened", label: words.happened }] : []),
       ]}
@@ -102,6 +103,7 @@ export default async function CentrePage() {
               </a>,
             ],
             [words.phone, settings.phone],
+            [words.emergencyPhone, settings.emergencyPhone ?? words.emergencyPhoneNone],
           ]}
         />
       </Section>
@@ -141,20 +143,29 @@ export default async function CentrePage() {
           ]}
         />
       </Section>
-      <Section
-        id="rules"
-        title={words.rules}
-        margin={<MarginNote title={words.rulesFixed} source={words.rulesSource} />}
-      >
-        <p>{words.rulesAbout}</p>
+      <Section id="practice" title={practiceWords.title}>
+        <p>{practiceWords.about}</p>
         <DataTable
-          caption={words.rulesCaption}
+          caption={practiceWords.caption}
           captionHidden
-          rows={sizes}
-          rowKey={(size) => size}
+          rows={practiceNames}
+          rowKey={(name) => name}
           columns={[
-            { key: "size", label: words.size, cell: (size) => words.sizes[size] },
-            { key: "days", label: words.days, right: true, cell: (size) => bufferDays[size] },
+            { key: "figure", label: practiceWords.figure, cell: (name) => practiceWords.names[name] },
+            {
+              key: "value",
+              label: practiceWords.value,
+              right: true,
+              cell: (name) => practiceWords.valueOf(practice[name], unitOfPractice(name), settings.currency),
+            },
+            {
+              key: "basis",
+              label: practiceWords.basis,
+              cell: (name) =>
+                settings.practice?.[name] === undefined
+                  ? `${practiceDefaults[name].source} (${practiceDefaults[name].standing})`
+                  : practiceWords.own,
+            },
           ]}
         />
       </Section>

@@ -36,7 +36,7 @@ export function MandateForm({
           <fieldset className={styles.choice}>
             <legend className={styles.label}>{words.acts}</legend>
             {mandateActs.map((act) => (
-              <CheckField key={act} id={`act-${act}`} label={words.actWords[act]} name="acts" value={act} />
+              <CheckField key={act} label={words.actWords[act]} name="acts" value={act} />
             ))}
             {issueOf(state, "acts") && <span className={styles.error}>{issueOf(state, "acts")}</span>}
           </fieldset>

@@ -2,12 +2,14 @@
 import type { Metadata } from "next";
 import { ActForm } from "#app/_parts/act-form.tsx";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
+import { DateText } from "#app/_parts/figures.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { StateMark } from "#app/_parts/state-mark.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { mandateWords as words } from "#app/_words/en/mandates.ts";
-import { formatDate, formatMoney } from "#app/_words/format.ts";
+import { formatMoney } from "#app/_words/format.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { revoke } from "#app/(signed-in)/mandates/actions.ts";
 import { MandateForm } from "#app/(signed-in)/mandates/mandate-form.tsx";
 import { countsOn } from "#lib/people/mandates.ts";
@@ -58,15 +60,20 @@ export default async function MandatesPage() {
           {
             key: "limit",
             label: words.limit,
-            cell: ({ limit }) => (limit === null ? words.noLimit : formatMoney(limit)),
+            cell: ({ limit }) =>
+              limit === null ? words.noLimit : <span className={styles.nowrap}>{formatMoney(limit)}</span>,
           },
-          { key: "from", label: words.from, cell: ({ validFrom }) => formatDate(validFrom) },
+          { key: "from", label: words.from, cell: ({ validFrom }) => <DateText date={validFrom} short /> },
           {
             key: "until",
             label: words.until,
             cell: ({ validUntil, revokedOn }) => {
               const end = revokedOn ?? validUntil;
-              return end === null ? <span className="quiet">{words.untilRevoked}</span> : formatDate(end);
+              return end === null ? (
+                <span className="quiet">{words.untilRevoked}</span>
+              ) : (
+                <DateText date={end} short />
+              );
             },
           },
           {
@@ -75,7 +82,9 @@ export default async function MandatesPage() {
             cell: ({ reference, givenBy }) => (
               <>
                 {reference}
-                <span className="quiet small"> {givenBy}</span>
+                <span className="quiet small" style={{ display: "block" }}>
+                  {words.recordedBy(givenBy)}
+                </span>
               </>
             ),
           },
@@ -85,15 +94,24 @@ export default async function MandatesPage() {
                 {
                   key: "revoke",
                   label: "",
+                  onCard: "bare" as const,
                   cell: ({ id, name, revokedOn, validUntil }: MandateRow) =>
                     revokedOn === null &&
                     (validUntil === null || day < validUntil) && (
-                      <ActForm
-                        action={revoke.bind(null, id)}
-                        label={words.revoke(name)}
-                        button={words.revokeShort}
-                        look="plain"
-                      />
+                      <details className={`no-print ${styles.aside}`}>
+                        <summary>
+                          {words.revokeShort}
+                          <span className="visually-hidden">: {name}</span>
+                        </summary>
+                        <ActForm
+                          action={revoke.bind(null, id)}
+                          label={words.revoke(name)}
+                          button={words.revokeShort}
+                          look="outline"
+                        >
+                          <p>{words.revokeFollows}</p>
+                        </ActForm>
+                      </details>
                     ),
                 },
               ]
@@ -101,7 +119,7 @@ export default async function MandatesPage() {
         ]}
       />
       {mayGive && (
-        <section className="no-print" aria-labelledby="give">
+        <section className={`no-print ${styles.form}`} aria-labelledby="give">
           <h2 id="give" style={below}>
             {words.give}
           </h2>

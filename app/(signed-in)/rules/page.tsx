@@ -42,7 +42,7 @@ export default async function RulesPage() {
           {
             key: "checked",
             label: words.checkedOn,
-            cell: ({ checkedOn }) => <DateText date={checkedOn} />,
+            cell: ({ checkedOn }) => <DateText date={checkedOn} short />,
           },
           {
             key: "overridden",

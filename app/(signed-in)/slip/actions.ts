@@ -7,6 +7,7 @@ import { allIn, textIn } from "#app/_parts/sent-fields.ts";
 import { runAction } from "#app/_server/action.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { formatRange } from "#app/_words/format.ts";
+import { sentence } from "#app/_words/sentences.ts";
 import { askAgain } from "#lib/loans/commands/ask-again.ts";
 import { noteSpecimen, removeSpecimen } from "#lib/loans/commands/note-specimen.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
@@ -14,8 +15,10 @@ import { stateRequest } from "#lib/loans/commands/state-request.ts";
 import { submitRequest } from "#lib/loans/commands/submit-request.ts";
 import type { RequestDraft } from "#lib/loans/inputs.ts";
 import { findSlip } from "#lib/loans/queries/list-loans.ts";
+import { getLoan } from "#lib/loans/queries.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { DateText } from "#lib/platform/dates.ts";
+import { audiences, purposes } from "#lib/suitability/schema.ts";
 
 type Days = { startsOn: string; endsOn: string };
 
@@ -57,11 +60,33 @@ export async function noteOnSlip(_before: FormState, fields: FormData): Promise<
   });
 }
 
+/** What the set was sought for, taken over by a slip of which nothing is stated yet, so that it is not asked twice. */
+async function takeOverWishes(viewer: Viewer, fields: FormData): Promise<void> {
+  const slip = await findSlip(viewer);
+  if (!slip) return;
+  const { request } = await getLoan(viewer, slip.id);
+  const purpose = purposes.find((one) => one === textIn(fields, "purpose"));
+  const audience = audiences.find((one) => one === textIn(fields, "audience"));
+  if (request.purpose !== "" || !purpose || !audience) return;
+  await stateRequest(viewer, {
+    loanId: slip.id,
+    request: {
+      ...request,
+      purpose,
+      audience,
+      paidAdmission: textIn(fields, "paid") !== "",
+      teachingUse: textIn(fields, "use") === "handling" ? "handling" : "viewing",
+      venueId: textIn(fields, "venue") || request.venueId,
+    },
+  });
+}
+
 /** Puts a whole set on the slip, and goes on there unless the slip is for other days. */
 export async function noteSetOnSlip(_before: FormState, fields: FormData): Promise<FormState> {
   return await runAction(async (viewer) => {
     const asked = lookedFor(fields);
     const { added, days } = await note(viewer, allIn(fields, "specimenId"), null, asked);
+    await takeOverWishes(viewer, fields);
     revalidatePath("/slip");
     if (asked && asked.startsOn === days.startsOn && asked.endsOn === days.endsOn) return { goTo: "/slip" };
     // A slip that has its own days keeps them, and the set was sought for others.
@@ -116,10 +141,14 @@ export async function saveRequest(loanId: string, request: RequestDraft): Promis
 export async function saveAndSubmit(loanId: string, request: RequestDraft): Promise<FormState> {
   const saved = await saveRequest(loanId, request);
   if (saved.state !== "done") return saved;
-  return await runAction(async (viewer) => {
+  const sent = await runAction(async (viewer) => {
     await submitRequest(viewer, { loanId });
     revalidatePath("/slip");
     revalidatePath(`/loans/${loanId}`);
     return { goTo: `/loans/${loanId}` };
   });
+  // It was saved before it was refused, and the sentence of a refused form says that nothing was.
+  return sent.state === "refused" && sent.message === sentence("input.invalid", {})
+    ? { ...sent, message: words.savedNotSubmitted }
+    : sent;
 }

@@ -13,7 +13,7 @@ import { askAgainWords } from "#app/_words/en/borrow.ts";
 import { loanWords } from "#app/_words/en/loan-pages.ts";
 import { slipWords as words } from "#app/_words/en/slip.ts";
 import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
-import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
+import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability/suitability-section.tsx";
 import { noteOnSlip, saveAndSubmit, saveRequest, takeOffSlip } from "#app/(signed-in)/slip/actions.ts";
 import { keptOfBorrower } from "#app/(signed-in)/slip/kept-of-borrower.ts";
 import { RequestForm } from "#app/(signed-in)/slip/request-form.tsx";

@@ -152,13 +152,7 @@ export function RequestForm({
           <p className="quiet small">{words.picturesHint}</p>
           <FieldGrid>
             {plannedPictures.map((picture) => (
-              <CheckField
-                key={picture}
-                id={`picture-${picture.replace(" ", "-")}`}
-                label={picture}
-                value={picture}
-                {...register("pictures")}
-              />
+              <CheckField key={picture} label={picture} value={picture} {...register("pictures")} />
             ))}
           </FieldGrid>
         </fieldset>
@@ -169,7 +163,6 @@ export function RequestForm({
             {plannedActivities.map((activity) => (
               <CheckField
                 key={activity}
-                id={`activity-${activity.replaceAll(" ", "-")}`}
                 label={words.activityNames[activity]}
                 value={activity}
                 {...register("activities")}
@@ -221,7 +214,12 @@ export function RequestForm({
         <legend>{keptWords.legend}</legend>
         <p className="quiet small">{keptWords.hint}</p>
         <KeptFacts kept={kept} venueId={venueId} />
-        <CheckField label={keptWords.confirm} hint={keptWords.confirmHint} {...register("factsConfirmed")} />
+        <CheckField
+          label={keptWords.confirm}
+          hint={keptWords.confirmHint}
+          {...register("factsConfirmed")}
+          error={errorOf("factsConfirmed")}
+        />
       </fieldset>
       <fieldset>
         <legend>{words.contact}</legend>

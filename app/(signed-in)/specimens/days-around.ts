@@ -5,19 +5,22 @@
  */
 
 import type { DaysAround } from "#lib/specimens/days-around.ts";
-import { type Buffers, bufferDays } from "#lib/suitability/period.ts";
+import type { BufferDays, Buffers } from "#lib/suitability/period.ts";
 import { onePersonFilterKg } from "#lib/transport/handling.ts";
 
-/** @param others what is on the slip already, with the days around it */
-export function loanDaysAround(others: Buffers = { daysBefore: 0, daysAfter: 0 }): DaysAround[] {
+/** @param own the centre's days by what travels @param others what is on the slip already, with the days around it */
+export function loanDaysAround(
+  own: BufferDays,
+  others: Buffers = { daysBefore: 0, daysAfter: 0 },
+): DaysAround[] {
   const around = (days: number) => ({
     before: Math.max(days, others.daysBefore),
     after: Math.max(days, others.daysAfter),
   });
   return [
-    { kind: "whole body", ...around(bufferDays["whole body"]) },
-    { kind: "body region", ...around(bufferDays.crate) },
-    { upToKg: onePersonFilterKg.men, ...around(bufferDays.small) },
-    around(bufferDays.crate),
+    { kind: "whole body", ...around(own["whole body"]) },
+    { kind: "body region", ...around(own.crate) },
+    { upToKg: onePersonFilterKg.men, ...around(own.small) },
+    around(own.crate),
   ];
 }

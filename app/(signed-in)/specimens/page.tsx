@@ -30,6 +30,7 @@ import { listRegionsAndSystems } from "#lib/anatomy/queries.ts";
 import { findSlip } from "#lib/loans/queries/list-loans.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
+import { practiceHere } from "#lib/people/queries.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 import { today } from "#lib/platform/clock.ts";
 import { addDays } from "#lib/platform/dates.ts";
@@ -39,6 +40,7 @@ import {
   listSpecimens,
   type SpecimenList,
 } from "#lib/specimens/queries/list-specimens.ts";
+import { type BufferDays, bufferDaysOf } from "#lib/suitability/period.ts";
 import { freePeriodsOf } from "#lib/whereabouts/queries.ts";
 
 export const metadata: Metadata = { title: words.specimens };
@@ -46,9 +48,9 @@ export const metadata: Metadata = { title: words.specimens };
 const nothing: SpecimenList = { rows: [], next: null, previous: null, meant: [] };
 
 /** The days around, no shorter than those of the slip that this person is gathering. */
-async function readDaysAround(viewer: Viewer): Promise<DaysAround[]> {
+async function readDaysAround(viewer: Viewer, own: BufferDays): Promise<DaysAround[]> {
   const slip = isBorrower(viewer) && mayDo(viewer, "openLoan") ? await findSlip(viewer) : null;
-  return loanDaysAround(slip && slip.specimens.length > 0 ? await getLoan(viewer, slip.id) : undefined);
+  return loanDaysAround(own, slip && slip.specimens.length > 0 ? await getLoan(viewer, slip.id) : undefined);
 }
 
 /** How the text was understood, and what else may be asked. */
@@ -97,7 +99,8 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
   const viewer = await requireViewer(sameAddress("/specimens", search));
   const fields = readFields(search);
   const asked = askedDays(fields);
-  const around = asked ? await readDaysAround(viewer) : loanDaysAround();
+  const own = bufferDaysOf(await practiceHere());
+  const around = asked ? await readDaysAround(viewer, own) : loanDaysAround(own);
   const { found, refused } = await orRefused(() =>
     listSpecimens(viewer, readFilter(fields, around), readPage(fields)),
   );
@@ -128,6 +131,7 @@ export default async function SpecimensPage({ searchParams }: { searchParams: Pr
         }
       />
       <SpecimenSearch
+        around={own}
         fields={fields}
         groups={await listRegionsAndSystems(viewer)}
         species={await listAnimalSpecies(viewer)}

@@ -6,7 +6,7 @@ import { specimenListWords as listWords } from "#app/_words/en/specimens.ts";
 import { listAnchor, type SearchFields } from "#app/(signed-in)/specimens/search-fields.ts";
 import type { StructureLabel } from "#lib/anatomy/queries.ts";
 import { preparations, specimenKinds, uses } from "#lib/specimens/schema.ts";
-import { bufferDays } from "#lib/suitability/period.ts";
+import type { BufferDays } from "#lib/suitability/period.ts";
 
 /** Regions or systems by name. */
 const named = (groups: readonly StructureLabel[], kind: StructureLabel["kind"]) =>
@@ -16,12 +16,15 @@ export function SpecimenSearch({
   fields,
   groups,
   species,
+  around,
 }: {
   fields: SearchFields;
   /** The regions and systems of the vocabulary. */
   groups: readonly StructureLabel[];
   /** Scientific names of the animals in the catalogue. */
   species: readonly string[];
+  /** Days that the centre keeps free around a loan. */
+  around: BufferDays;
 }) {
   return (
     <search className="no-print">
@@ -91,9 +94,7 @@ export function SpecimenSearch({
           <TextField label={words.freeFrom} name="from" type="date" defaultValue={fields.from} />
           <TextField label={words.freeUntil} name="until" type="date" defaultValue={fields.until} />
         </FieldGrid>
-        <p className="quiet small">
-          {listWords.daysHint(bufferDays.small, bufferDays.crate, bufferDays["whole body"])}
-        </p>
+        <p className="quiet small">{listWords.daysHint(around.small, around.crate, around["whole body"])}</p>
         <FormActions>
           <button type="submit">{words.find}</button>
           <CheckField

@@ -1,4 +1,18 @@
 /** Words for the terms of an agreement on the screen: what is set for a loan, and what an amendment changes. */
+import type { CourierReason } from "#lib/agreements/courier.ts";
+
+const courierReasonWords: Record<CourierReason, string> = {
+  "whole body": "a whole body travels",
+  "large jar": "a jar holds more than the house's figure",
+  "breaks easily": "a specimen breaks easily in its pose",
+  "replacement cost": "a replacement cost is above the house's figure",
+  "few loans before": "the borrower has fewer loans behind it than the house asks for",
+  "change of vehicle": "the way changes vehicle",
+};
+
+const reasonsInWords = (reasons: readonly CourierReason[]) =>
+  reasons.map((reason) => courierReasonWords[reason]).join("; ");
+
 export const agreementTermsWords = {
   refusals: {
     "clause.out-of-range": "This number is outside what the clause takes.",
@@ -21,6 +35,10 @@ export const agreementTermsWords = {
   own: "differs from the standard",
   standard: (value: string) => `Standard: ${value}`,
   range: (least: number, most: number) => `${least} to ${most}`,
+  courierReasons: (reasons: readonly CourierReason[]) => `proposed because ${reasonsInWords(reasons)}`,
+  courierProposed: (reasons: readonly CourierReason[]) =>
+    `Clause 32: a courier who travels is proposed, because ${reasonsInWords(reasons)}. Ask first whether the journey is needed; by video or none can be set instead.`,
+  courierFigures: "Figures of lending",
   ownTerms: "Differs from the standard terms",
   allStandard: "Nothing in the clauses differs from the standard terms.",
   amends: (number: number, version: number) => `Amendment ${number}, of version ${version}`,

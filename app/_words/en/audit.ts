@@ -39,6 +39,7 @@ const acts = {
   submitRequest: "Request submitted",
   withdrawRequest: "Request withdrawn",
   decideLoan: "Loan decided",
+  estimateTreatment: "Treatment estimated",
   setAsideBar: "Bar set aside",
   recordCover: "Cover recorded",
   takeBackCover: "Cover taken back",
@@ -46,6 +47,8 @@ const acts = {
   drawUpQuotation: "Quotation drawn up",
   answerQuotation: "Quotation answered",
   drawUpCostStatement: "Cost statement drawn up",
+  recordPayment: "Payment recorded",
+  putOffPayment: "Payment put off",
   drawUpAgreement: "Agreement drawn up",
   signAgreement: "Agreement signed",
   countersignAgreement: "Signature given elsewhere recorded",
@@ -63,6 +66,7 @@ const acts = {
   receiveHome: "Loan received home",
   countReturn: "Return counted",
   checkIn: "Specimens checked in",
+  recordCustomsDischarge: "Customs discharge recorded",
   closeLoan: "Loan closed",
   openClaim: "Claim opened",
   recordClaimEvent: "Step of a claim recorded",
@@ -88,6 +92,7 @@ const otherActs = {
   signIn: "Signed in",
   confirmByCarrier: "Confirmed by the carrier",
   takeReminders: "Reminder taken",
+  judgeAgain: "Suitability judged again",
 };
 
 const tables = {
@@ -149,6 +154,8 @@ const tables = {
   fee_scale: "fee scale",
   costing: "quotation or cost statement",
   costing_answer: "answer to a quotation",
+  payment: "payment",
+  customs_discharge: "customs discharge",
   issued_paper: "issued paper",
 } satisfies Record<AuditedTable, string>;
 

@@ -5,7 +5,7 @@ import type { unshownReasons } from "#lib/loans/queries/propose-set.ts";
 export const borrowWords = {
   title: "Put a set together",
   about:
-    "Name what has to be shown and the days; the program proposes the fewest specimens that show all of it and are free for the whole time.",
+    "Name what has to be shown, when and for what; the program proposes the fewest specimens that show all of it, are free for the whole time and could be lent for that, as far as is known.",
   catalogue: "Look through the catalogue instead",
   wanted: "What has to be shown",
   structure: "Add a structure, a region or a system, in English, Latin or German",
@@ -16,6 +16,13 @@ export const borrowWords = {
   from: "Day of delivery",
   until: "Return by",
   untilHint: "The first day that is no longer the loan.",
+  when: "When and where",
+  whatFor: "What for",
+  whatForHint:
+    "Donors have said for what, before whom and in which countries they may be shown. What they did not allow is left out.",
+  noVenue: "not known yet",
+  lacksFrom: "Say on which day they would be delivered.",
+  lacksUntil: "Say by when they would go back.",
   use: "How they are used",
   uses: { "viewing only": "shown", handling: "handled in teaching" },
   sheets: "Sheets of series too",
@@ -24,6 +31,11 @@ export const borrowWords = {
   notYet: "Choose what has to be shown, and both days. The set then stands here.",
   found: (specimens: number, structures: number, days: string) =>
     `${counted(specimens, "specimen", "specimens")} ${formFor(specimens, "shows", "show together")} ${counted(structures, "structure", "structures")} of those wanted, and ${formFor(specimens, "is", "are")} free for ${days}.`,
+  judgedFor: (purpose: string, audience: string, place: string) =>
+    `Looked at for ${purpose} before ${audience}, ${place}.`,
+  atVenue: (venue: string, country: string) => `at ${venue}, ${country}`,
+  somewhereIn: (country: string) => `somewhere in ${country}, since no venue is chosen`,
+  paid: "with paid admission",
   none: (days: string) => `Nothing that shows any of it can be had for ${days}.`,
   kept: (days: string) => `With the days for packing, travel and checks they are away for ${days}.`,
   smallest: (compared: number) =>
@@ -34,11 +46,23 @@ export const borrowWords = {
   tooSoon: (day: string) =>
     `Nothing can be delivered before ${day}: the days before a loan are kept for checks, packing and travel.`,
   tableCaption: "Specimens of the set",
+  papers: "Before it may go",
+  noPapers: "nothing more is known to be wanted",
+  keptBack: "What is left out, and why",
+  keptBackAbout: (count: number) =>
+    `${counted(count, "specimen shows", "specimens show")} some of it and ${formFor(count, "is", "are")} free, and could not be lent for this as things stand.`,
+  keptBackCaption: "Specimens that are left out",
+  because: "Left out by",
+  wayOut: "What would clear it",
+  moreKeptBack: (count: number) =>
+    `${counted(count, "more specimen is", "more specimens are")} left out for reasons of the same kind.`,
   shows: "Shows of what is wanted",
   unshown: "What stays unshown",
   reasons: {
     "nothing shows it": "nothing in the catalogue is recorded as showing it",
     "only to be looked at": "what shows it may only be looked at, not handled",
+    "not to be lent so":
+      "what shows it could not be lent for this purpose, audience and country, as things stand",
     "too soon": "what shows it cannot be packed and there so soon",
     "not free": "what shows it is promised on these days",
     "not with the others":
@@ -87,7 +111,7 @@ export const keptFactsWords = {
     [name, until === null ? "without an end" : `until ${until}`].filter(Boolean).join(", "),
   nonePapers: "none on record",
   confirm: "All of this still holds",
-  confirmHint: "The day on which you say so stands on the loan.",
+  confirmHint: "Needed to submit, not to save. The day on which you say so stands on the loan.",
   correctVenue: "Correct the venue",
   correctInstitution: "Correct the institution",
   byRegistrar: "Your registrar keeps these facts; ask there where one no longer holds.",
@@ -95,7 +119,7 @@ export const keptFactsWords = {
   notConfirmed: "not confirmed",
   opensOn: "Opening, or first day of the course",
   opensOnHint: "Leave it empty when it is not known yet. Steps are counted back from it.",
-  held: "Held for you until",
+  held: "Held until",
 } as const;
 
 export const publicWords = {
@@ -106,7 +130,7 @@ export const publicWords = {
   search: "Number, title, or a structure in English, Latin or German",
   find: "Find",
   clear: "Clear the search",
-  none: "Nothing in the catalogue answers this.",
+  none: "Nothing in the catalogue answers this. Try another word, or ask the centre for what is not here.",
   caption: "Specimens of the open catalogue",
   months: "Free, by month",
   monthsAbout: "A month is filled where the whole of it is free. For days, ask the centre.",

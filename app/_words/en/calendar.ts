@@ -6,7 +6,8 @@ export const calendarWords = {
   secret:
     "Whoever has the address reads your calendar without signing in. Keep it to yourself; make a new one when it may have been seen, and the old one stops.",
   none: "You have no address yet.",
-  since: (when: string) => `You have an address since ${when}. It was told once and is kept nowhere.`,
+  since: "You have an address since",
+  toldOnce: "It was told once and is kept nowhere.",
   make: "Make an address",
   makeNew: "Make a new address",
   revoke: "Revoke the address",
@@ -37,5 +38,7 @@ export const calendarSentences = {
   "calendar.plan-step": "{loan}, {borrower}: last day for {step}",
   "calendar.insurance-ends": "{institution}: insurance ends ({insurer})",
   "calendar.permit-ends": "{specimen}: {kind} ends",
+  "calendar.licence-ends": "{institution}, {venue}: licence for {kind} ends ({number})",
+  "calendar.consent-ends": "{specimen}: consent ends",
   "calendar.consent-review": "{specimen}: consent is due for review",
 } as const;

@@ -1,5 +1,4 @@
 /** Words and sentences of the centre's own page, in English. */
-import type { TravelSize } from "#lib/suitability/period.ts";
 
 export const centreWords = {
   title: "The centre",
@@ -22,6 +21,10 @@ export const centreWords = {
     "In which people may write to the house; as tags with commas between, for example nb, en, de-AT.",
   email: "E-mail",
   phone: "Telephone",
+  emergencyPhone: "Telephone at any hour",
+  emergencyPhoneHint:
+    "For what happens on the way or at a venue. It stands on crate labels, travel sheets and agreements; left empty, they name the telephone with the words “office hours”.",
+  emergencyPhoneNone: "none; papers name the telephone with the words “office hours”",
   numbers: "Numbers and money",
   pattern: "Pattern of accession numbers",
   patternHint:
@@ -34,19 +37,6 @@ export const centreWords = {
   reportMonths: "Months that a facility report counts",
   reportMonthsHint: "Or until the venue files a new one. Left empty, 24 months (common practice, no source).",
   monthsOf: (months: number) => `${months} months`,
-  rules: "Days around a loan",
-  rulesAbout:
-    "Packing, travel and rest take a specimen away for longer than its loan. These days are kept free before and after, by the specimen of a loan that needs most.",
-  rulesCaption: "Days kept free before and after a loan",
-  size: "What travels",
-  days: "Days before, and after",
-  sizes: {
-    small: "what one person carries",
-    crate: "what needs a crate, or was never weighed",
-    "whole body": "a whole body",
-  } satisfies Record<TravelSize, string>,
-  rulesFixed: "The same for every centre.",
-  rulesSource: "Worked out for this program, no published source.",
   openness: "Open to the public",
   publicCatalogue: "The catalogue is open to the public",
   publicCatalogueHint:

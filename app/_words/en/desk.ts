@@ -21,6 +21,8 @@ export const deskWords = {
       "{loan}, {borrower}: {count} [count:specimen is|specimens are] missing. Look, ask, and record what is found.",
     "due.consent-withdrawn":
       "{loan}, {borrower}: a donor has withdrawn. Stop the display and plan a safe return.",
+    "due.judged-worse":
+      "{loan}, {borrower}: {count} [count:specimen is|specimens are] judged worse since {date}. What changed stands in its file.",
     "due.cover-ends": "{loan}, {borrower}: cover ends on {date}, before the loan does.",
     "due.overdue": "{loan}, {borrower}: overdue by {days} [days:day|days].",
     "due.return-not-booked": "{loan}, {borrower}: return transport is not booked; due home on {date}.",
@@ -68,7 +70,8 @@ export const borrowerDeskWords = {
   browse: "See the whole catalogue",
   set: "Something that shows several structures",
   onSlip: (count: number) => `${counted(count, "specimen", "specimens")} on your slip`,
-  needsYou: "What needs you",
+  needsYou: "What is expected of you",
+  by: "by",
   requests: "Where your requests stand",
   noRequests:
     "Nothing is asked for yet. Find a specimen, note it on the slip, and send the slip when it says when and where.",

@@ -47,7 +47,6 @@ export const donorsWords = {
   current: "Consent in force",
   currentNone: "No form is on record.",
   recordForm: "Record a form",
-  recordFormFor: (code: string) => `Record a form of ${code}`,
   earlier: "Earlier forms",
   earlierNone: "There is no earlier form.",
   formOf: (day: string) => `Form signed on ${day}`,

@@ -76,11 +76,11 @@ export const lawFindingWords = {
     "law.germany-promotional":
       "The display promotes something; courts have looked at such displays by burial law.",
     "law.germany-didactic": "The manner of showing is didactic.",
-    "law.germany-no-demonstration": "Nothing is taken from a specimen before visitors.",
+    "law.germany-no-demonstration": "No dissection or preparation before visitors is planned.",
     "law.germany-declared":
-      "Sampling is planned while visitors are there; every donor has declared for both.",
+      "A dissection or preparation before visitors is planned; every donor has declared for the taking and for the showing.",
     "law.germany-not-declared":
-      "Sampling is planned while visitors are there, and the donors' declarations do not reach that far.",
+      "A dissection or preparation before visitors is planned, and the donors' declarations do not reach that far.",
     "law.germany-injustice": "It came, or may have come, by injustice or without anybody's free word.",
     "law.germany-no-injustice": "No context of injustice is seen in what is on record.",
     "law.germany-context-not-known": "It is not known in what circumstances it came.",

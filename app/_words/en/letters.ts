@@ -14,11 +14,27 @@ const needed = "Somebody else needs a specimen of this loan from {neededFrom}.";
 export const letters: Record<LetterEvent, LetterWords> = {
   submitted: {
     subject: "{loan}: request submitted",
-    text: "{borrower} asks for {count} [count:specimen|specimens] from {startsOn}, to be back by {endsOn}. The days are held for 14 days while the request is decided.",
+    text: "{borrower} asks for {count} [count:specimen|specimens] from {startsOn}, to be back by {endsOn}. The days are held for {days} [days:day|days] while the request is decided.",
   },
   "donor-office-asked": {
     subject: "{loan}: your office is asked for a word",
     text: "A request of {borrower} cannot be decided before the donor office has spoken. The ground stands in the loan's file.",
+  },
+  "office-spoken": {
+    subject: "{loan}: an office has spoken",
+    text: "An office that was asked for its word has given it. It stands in the loan's file, with what is still to be said.",
+  },
+  "office-recused": {
+    subject: "{loan}: somebody does not speak in this",
+    text: "Somebody has recused themselves from this request. The file says for which office another voice is needed.",
+  },
+  "bar-set-aside": {
+    subject: "{loan}: an office has set a bar aside",
+    text: "An office has set a bar aside, with its grounds and evidence. Both stand in the loan's file.",
+  },
+  substituted: {
+    subject: "{loan}: another specimen in place of one",
+    text: "A specimen of the request is replaced by another one. The loan's file shows which.",
   },
   decided: {
     subject: "{loan}: request accepted",
@@ -64,9 +80,13 @@ export const letters: Record<LetterEvent, LetterWords> = {
     subject: "{loan}: arrived at the venue",
     text: "{borrower} has received {count} [count:specimen|specimens]. The crates rest closed until the moment in the loan's file.",
   },
+  opened: {
+    subject: "{loan}: opened at the venue",
+    text: "{borrower} has opened and counted a crate: {count} [count:specimen is|specimens are] there.",
+  },
   harm: {
     subject: "{loan}: something needs to be looked at",
-    text: "Something was found at the opening or the arrival that somebody has to look at now. Do not repair anything. What was seen stands in the loan's file.",
+    text: "Something was found that somebody has to look at now. Do not repair anything. What was seen stands in the loan's file.",
   },
   "sent-home": {
     subject: "{loan}: on the way home",
@@ -75,6 +95,22 @@ export const letters: Record<LetterEvent, LetterWords> = {
   "received-home": {
     subject: "{loan}: back in the house",
     text: "{count} [count:specimen is|specimens are] back in the house, to be counted and checked once the crates have rested.",
+  },
+  "missing-home": {
+    subject: "{loan}: not everything came home",
+    text: "At the count in the house {count} [count:specimen is|specimens are] missing or not complete. What is missing stands in the loan's file.",
+  },
+  claim: {
+    subject: "{loan}: claim {claim}",
+    text: "Something was recorded in claim {claim}. It stands in the loan's file.",
+  },
+  "judged-worse": {
+    subject: "{loan}: judged worse than before",
+    text: "Something that the loan rests on has changed, and the rules were run again: {count} [count:specimen is|specimens are] judged worse than before. What changed stands in the loan's file, under Suitability.",
+  },
+  "cover-ends": {
+    subject: "{loan}: cover ends on {coverEndsOn}",
+    text: "The cover on record ends on {coverEndsOn}, in {days} [days:day|days]. Please record one that reaches until everything is home; nothing leaves without it.",
   },
   "checked-in": {
     subject: "{loan}: everything is checked in",
@@ -123,7 +159,7 @@ export const letters: Record<LetterEvent, LetterWords> = {
   },
   recalled: {
     subject: "{loan}: specimens asked back by {returnBy}",
-    text: "{centre} asks {count} [count:specimen|specimens] back by {returnBy}. What it asks for stands in the loan's file. Nothing bars the way home.",
+    text: "{centre} asks {count} [count:specimen|specimens] back by {returnBy}. What to do, and by when, stands in the loan's file under “Longer or sooner”, with a sheet to print. Nothing bars the way home.",
   },
   "extension-asked": {
     subject: "{loan}: a longer loan is asked for",

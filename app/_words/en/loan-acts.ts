@@ -18,6 +18,8 @@ export const actPlaces: Partial<Record<Act, { label: string; section: string }>>
   keepVenue: { label: "See what the rules found", section: "suitability" },
   recordPermit: { label: "See what the rules found", section: "suitability" },
   recordCheck: { label: "Check the specimens", section: "specimens" },
+  recordPayment: { label: "Record a payment", section: "money" },
+  recordCustomsDischarge: { label: "Record the discharge", section: "home" },
   planCrates: { label: "Plan the crates", section: "crates" },
   sealCrate: { label: "Pack and seal", section: "crates" },
   planStage: { label: "Plan the way", section: "crates" },
@@ -143,7 +145,7 @@ export const coverWords = {
   gapSource: "Stages that nobody has planned take all the days kept for them (worked out here)",
   record: "Record a certificate",
   recorded: "The certificate is on record.",
-  takeBack: "Take it back",
+  takeBackWhich: (policy: string) => `Take certificate ${policy} back`,
   takeBackOf: (policy: string) => `Take ${policy} off the record`,
   takenBack: "The certificate is off the record.",
   takeBackFollows: [

@@ -55,6 +55,7 @@ const gates: Record<GateName, string> = {
   signed: "Agreement signed by both",
   cover: "Cover from nail to nail",
   permits: "Permits",
+  paid: "Paid as agreed",
   condition: "Condition, not older than 30 days",
   "nothing barred": "Nothing barred",
   crates: "Crates complete and sealed",
@@ -162,13 +163,6 @@ export const loanWords = {
   moreNotes: (count: number) => (count === 1 ? "1 more to attend to" : `${count} more to attend to`),
   keptRun: (occasion: string) => `Kept as it was found, last ${occasion}:`,
   keptRunWithout: (numbers: string) => `Not among them, as noted since: ${numbers}.`,
-  occasions: {
-    request: "when the request was submitted",
-    decision: "at the decision",
-    agreement: "when the agreement was drawn up",
-    signature: "at a signature",
-    dispatch: "at the release",
-  } as Readonly<Record<string, string>>,
   notLawful:
     "These rules are a screening aid. They never say that something is lawful: check with the local authority.",
   // specimens
@@ -216,7 +210,7 @@ export const loanWords = {
   displayStyle: "Style of display",
   pictures: "Pictures planned",
   noPictures: "none",
-  activities: "Sampling, casting, scanning",
+  activities: "Sampling, casting, scanning, dissection",
   noActivities: "none",
   statedCover: "Cover the borrower takes out",
   note: "Note",

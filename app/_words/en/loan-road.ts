@@ -119,6 +119,7 @@ export const roadWords = {
   noOutgoing: "There is no check from before it left.",
   recordIncoming: "Record the check at home",
   differences: "Differences",
+  bothPictures: "Before it left, and back home",
   noDifferences: "No mark has changed.",
   mark: "Mark",
   change: "Change",

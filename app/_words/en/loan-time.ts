@@ -243,6 +243,13 @@ export const loanTimeWords = {
   due: {
     "due.cover-expires":
       "{loan}, {borrower}: cover ends on {date}, in {days} [days:day|days], and specimens are away.",
+    "due.cover-expires-today":
+      "{loan}, {borrower}: cover ends today, {date}, and specimens are away. Nothing is covered after that.",
+    "due.cover-ended":
+      "{loan}, {borrower}: cover ended on {date}, and specimens are away. Nothing is covered now.",
+    "due.plan-step": "{loan}, {borrower}: the last day for {step} was {date}, and it is not done.",
+    "due.plan-steps":
+      "{loan}, {borrower}: the last day for {step} was {date}, and it is not done; {more} further [more:step has|steps have] passed too.",
     "due.answer-extension": "{loan}, {borrower}: a longer loan is asked for, until {date}.",
     "due.recalled": "{loan}, {borrower}: {count} [count:specimen is|specimens are] asked back by {date}.",
     "due.stop-use":

@@ -6,6 +6,8 @@ export const loansWords = {
       "A loan runs for three years at most, and is renewed after that. Choose an earlier return-by.",
     "loan.opens-outside":
       "The opening lies within the loan: not before the day of delivery, and before the return-by.",
+    "loan.facts-not-confirmed":
+      "Look through what is kept of your institution and the venue, and tick that it still holds. Without that the request cannot be submitted.",
     "loan.slip-in-hand":
       "You are gathering a slip already, {number}. Submit it or empty it first, then ask again like last time.",
     "loan.nothing-free": "None of its specimens is free from {from} to {to}. Choose another day of delivery.",
@@ -95,6 +97,12 @@ export const loansWords = {
     "gate.covered": "Covered without a gap from {from} to {to}.",
     "gate.permits":
       "Nothing is barred by a missing paper; {open} [open:point wants|points want] attention. Check with the local authority.",
+    "gate.nothing-to-pay": "No quotation was accepted: nothing is agreed to be paid before dispatch.",
+    "gate.paid": "What the quotation, version {version}, asks for is paid.",
+    "gate.not-paid":
+      "What the quotation, version {version}, asks for is not all paid: record what came in, or have the collection manager put it off.",
+    "gate.payment-put-off":
+      "What is open of the quotation, version {version}, was put off until {until} by {by}, with the reason in the file.",
     "gate.no-check-out": "{specimen} has no check for going out on this loan.",
     "gate.check-too-old": "{specimen} was checked on {checkedOn}, more than 30 days ago.",
     "gate.not-fit-to-travel": "{specimen} is not fit to travel by its last check.",
@@ -158,6 +166,8 @@ export const loansWords = {
     "next.count": "Crate {crate} may be opened. Count what came home.",
     "next.check-home": "{specimen} is home and wants a check.",
     "next.check-in": "{specimen} is checked. Check it in.",
+    "next.discharge":
+      "Everything is checked in. The loan crossed a customs border: record its discharge, then close.",
     "next.close": "Everything is checked in. Close the loan.",
   },
 } as const;

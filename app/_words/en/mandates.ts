@@ -41,6 +41,8 @@ export const mandateWords = {
   given: "The mandate is on record.",
   revoke: (name: string) => `Revoke the mandate of ${name}`,
   revokeShort: "Revoke",
+  revokeFollows: "Nothing is signed under it any more; what was signed stays. It does not come back.",
+  recordedBy: (name: string) => `recorded by ${name}`,
   revokeDone: "Revoked. What was signed under it stays signed.",
   refusals: {
     "mandate.none": "You have no mandate for this. Somebody who keeps the mandates can record one.",
@@ -54,7 +56,6 @@ export const mandateWords = {
 } as const;
 
 export const signingWords = {
-  howTitle: "How you sign",
   draw: "Draw your name",
   drawHint:
     "Draw with a finger, a pen or the mouse. Left empty, your name stands as it is typed in your account.",

@@ -57,9 +57,17 @@ export const papersWords = {
   done: (count: number) => (count === 1 ? "1 paper issued." : `${count} papers issued.`),
   check: {
     title: "Check of a paper",
-    valid: "This is the newest version.",
-    notValid: "A newer version of this paper has been issued. This one is not valid any more.",
+    valid: (which: string) => `Valid: ${which}.`,
+    unsigned: (which: string) => `Drawn up and not signed by both sides yet: ${which}.`,
+    notValid: (which: string) => `Not valid any more: ${which}.`,
+    /** A version by its number and languages: "version 2, in English and French". */
+    which: (version: number, languages: readonly string[]) =>
+      languages.length === 0 ? `version ${version}` : `version ${version}, in ${languages.join(" and ")}`,
+    beside: (others: string) => `The same is valid beside it: ${others}.`,
+    replaced: (others: string) =>
+      `What holds now is another one: ${others}. Ask whoever gave you the paper for it.`,
     loan: "Loan",
+    languages: "Language",
     hash: "SHA-256",
     compare: "Version, date and SHA-256 are the same on the paper in your hands, or it is not this paper.",
     unknownTitle: "No such paper",

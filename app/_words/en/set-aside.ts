@@ -3,6 +3,9 @@ export const setAsideWords = {
   open: "Set this bar aside",
   about:
     "Your word then stands against the bar, for these specimens of this loan alone, with your name and grounds. It does not say that something is lawful: check with the local authority.",
+  decides: (offices: readonly string[], needsEvidence: boolean) =>
+    `Decides: ${offices.join(" or ")}${needsEvidence ? ", with a paper" : ""}.`,
+  nobodyDecides: "Decides: nobody may set it aside; only the way out clears it.",
   office: "You speak as",
   grounds: "Grounds",
   evidence: "Evidence: the paper that it rests on",
@@ -10,7 +13,7 @@ export const setAsideWords = {
   record: (rule: string) => `Set rule ${rule} aside`,
   done: "The bar is set aside; the word is on the file.",
   standsAgainst: (by: string, office: string) => `A bar, set aside by ${by} (${office}) on`,
-  changes: "What changed since",
+  changes: "What changed since then",
   changesCaption: "Answers that changed since they were last kept",
   specimen: "Specimen",
   rule: "Rule",

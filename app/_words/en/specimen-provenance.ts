@@ -92,6 +92,7 @@ export const specimenProvenanceWords = {
     "collecting or hunting": "collecting or hunting",
     sampling: "sampling, permission of the centre",
     "casting and scanning": "casting and scanning, permission of the centre",
+    "dissection before visitors": "dissection before visitors, permission of the centre",
     other: "other",
   } satisfies Record<(typeof permitKinds)[number], string>,
 } as const;

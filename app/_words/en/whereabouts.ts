@@ -23,6 +23,8 @@ export const whereaboutsWords = {
       "This place is not inside the house. The ways out and home are recorded with the loan.",
     "move.not-in-the-house":
       "The specimen is with {holder}. It can be moved here once it has been received home.",
+    "move.not-checked-in":
+      "It came home with {loan} and nobody has checked it in. Take it to a room or a workshop to look at it; its check-in puts it back.",
     "move.already-there": "The specimen stands there already: {place}.",
     "move.moment-unreadable": "Give the day and the time.",
     "move.in-the-future": "This moment has not come yet. Record a move when it is made, or afterwards.",
@@ -108,7 +110,6 @@ export const moveWords = {
   place: "Place",
   why: "Why",
   by: "By",
-  heldBy: "Held by",
   nobodyYet: "the house; it was never handed over",
   move: "Move this specimen",
   placeFirst: "Give it its place",

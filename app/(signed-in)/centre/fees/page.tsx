@@ -3,12 +3,13 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { parameterOf, type Search } from "#app/_parts/page-links.ts";
 import { Masthead, PlainPage, RecordPage, Section } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { feeWords as words } from "#app/_words/en/money.ts";
-import { formatDate, formatMoment } from "#app/_words/format.ts";
+import { formatDate } from "#app/_words/format.ts";
 import { ScaleTables, scaleSections } from "#app/(signed-in)/centre/fees/scale-tables.tsx";
 import { type FeeScaleVersion, listFeeScales } from "#lib/costing/queries.ts";
 import { mayDo } from "#lib/people/permission.ts";
@@ -46,13 +47,12 @@ export default async function FeesPage({ searchParams }: { searchParams: Promise
       masthead={
         <Masthead
           title={words.title}
-          latin={`${words.version(shown.version)}, ${standingOf(shown)}, ${words.validFrom.toLowerCase()} ${formatDate(shown.validFrom)}`}
+          latin={`${words.version(shown.version)}, ${standingOf(shown)}, from ${formatDate(shown.validFrom)}`}
           standing={edit && <p className="no-print">{edit}</p>}
         />
       }
       index={[...scaleSections, { id: "history", label: words.history }]}
     >
-      <p>{words.about}</p>
       <ScaleTables scale={shown.scale} />
       <Section id="history" title={words.history}>
         <DataTable
@@ -73,7 +73,12 @@ export default async function FeesPage({ searchParams }: { searchParams: Promise
             {
               key: "set",
               label: words.setBy,
-              cell: (one) => [one.setBy, formatMoment(one.setAt)].filter(Boolean).join(", "),
+              cell: (one) => (
+                <>
+                  {one.setBy !== "" && `${one.setBy}, `}
+                  <Moment at={one.setAt} />
+                </>
+              ),
             },
           ]}
         />

@@ -23,6 +23,7 @@ export function ScaleTables({ scale }: { scale: FeeScale }) {
   return (
     <>
       <Section id="fees" title={words.fees}>
+        <p>{words.about}</p>
         <p>{words.feesAbout}</p>
         <DataTable
           caption={words.fees}
@@ -68,7 +69,7 @@ export function ScaleTables({ scale }: { scale: FeeScale }) {
             [words.recallPercent, `${recall.percent} %`],
             [words.recallLeast, money(recall.leastMinor)],
             [words.contingency, `${scale.contingencyPercent} %`],
-            [words.validDays, String(scale.validDays)],
+            [words.validDays, words.days(scale.validDays)],
           ]}
         />
       </Section>

@@ -1,8 +1,9 @@
 /** One form as it stands: who gave it, what it allows, and its limits. */
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText, Unknown } from "#app/_parts/figures.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { donorsWords as words } from "#app/_words/en/donors.ts";
-import { formatDate, formatMoment } from "#app/_words/format.ts";
+import { formatDate } from "#app/_words/format.ts";
 import { ConsentStateMark, ScopesTable } from "#app/(signed-in)/donors/consent-marks.tsx";
 import type { ConsentRecord } from "#lib/provenance/queries.ts";
 
@@ -34,7 +35,7 @@ export function ConsentSheet({ consent }: { consent: ConsentRecord }) {
               </span>
             ),
           ],
-          [words.recordedAt, formatMoment(consent.recordedAt)],
+          [words.recordedAt, <Moment key="recorded" at={consent.recordedAt.toISOString()} long />],
         ]}
       />
       <ScopesTable answers={consent.answers} caption={`${words.scopesCaption}: ${name}`} />

@@ -6,6 +6,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { DataTable, EmptyState } from "#app/_parts/data-table.tsx";
 import { Happened } from "#app/_parts/happened.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import {
   MarginNote,
   Masthead,
@@ -17,7 +18,7 @@ import {
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { donorsWords as words } from "#app/_words/en/donors.ts";
-import { formatDate, formatMoment } from "#app/_words/format.ts";
+import { formatDate } from "#app/_words/format.ts";
 import { ConsentSheet, formName } from "#app/(signed-in)/donors/[code]/consent-section.tsx";
 import { SealedRecordPanel } from "#app/(signed-in)/donors/[code]/sealed-record.tsx";
 import { WithdrawalSection } from "#app/(signed-in)/donors/[code]/withdrawal-section.tsx";
@@ -231,7 +232,11 @@ export default async function DonorPage({ params }: Props) {
             rowKey={({ by, lookedAt }) => `${by} ${lookedAt.toISOString()}`}
             empty={<p className="quiet">{words.looksNone}</p>}
             columns={[
-              { key: "when", label: words.lookedAt, cell: ({ lookedAt }) => formatMoment(lookedAt) },
+              {
+                key: "when",
+                label: words.lookedAt,
+                cell: ({ lookedAt }) => <Moment at={lookedAt.toISOString()} />,
+              },
               { key: "who", label: words.lookedBy, cell: ({ by }) => by },
               { key: "why", label: words.lookReason, cell: ({ reason }) => reason },
             ]}

@@ -36,8 +36,14 @@ function addressOfStep(step: NextStep, loan: LoanSheet, viewer: Viewer, section:
   return addressOf(loan, viewer, section);
 }
 
-function signsFor(viewer: Viewer, { parameters }: NextStep): boolean {
-  return parameters.party === undefined || parameters.party === (isBorrower(viewer) ? "borrower" : "lender");
+/** Whose the step is, where its act is one of both sides: what is checked before it leaves is checked by the house. */
+function partyOf({ code, action, parameters }: NextStep) {
+  return code === "next.gate" && action === "recordCheck" ? "lender" : parameters.party;
+}
+
+function isOfSide(viewer: Viewer, step: NextStep): boolean {
+  const party = partyOf(step);
+  return party === undefined || party === (isBorrower(viewer) ? "borrower" : "lender");
 }
 
 /** The office whose word is missing, where the step is about one. */
@@ -48,13 +54,13 @@ function mayAct(step: NextStep, loan: LoanSheet, viewer: Viewer): boolean {
   const subject = { institutionId: loan.borrower.id };
   if (step.action === null || !mayDo(viewer, step.action, subject)) return false;
   const office = officeOf(step);
-  return signsFor(viewer, step) && (office === null || officesOf(viewer).includes(office));
+  return isOfSide(viewer, step) && (office === null || officesOf(viewer).includes(office));
 }
 
 /** Whose turn it is when it is not the viewer's: the other side, or an office of the own one. */
 function waitsFor(step: NextStep, viewer: Viewer): string | null {
   if (step.action === null) return null;
-  const { party } = step.parameters;
+  const party = partyOf(step);
   const office = officeOf(step);
   const able = (office === null ? acts[step.action] : speaksFor[office]).filter(
     (role: Role) => party === undefined || isBorrowerRole(role) === (party === "borrower"),
@@ -93,7 +99,13 @@ export const nextTitle = (state: LoanState): string => nextWords.titles[state];
 export function nextThings(loan: LoanSheet, viewer: Viewer): NextThing[] {
   const told = new Map<string, number>();
   const things: NextThing[] = [];
-  for (const [index, step] of loan.nextSteps.entries()) {
+  // Who borrows reads first what is asked of it; the house, whose work is in order of the road, reads it as it comes.
+  const steps = isBorrower(viewer)
+    ? [...loan.nextSteps].sort(
+        (one, other) => Number(mayAct(other, loan, viewer)) - Number(mayAct(one, loan, viewer)),
+      )
+    : loan.nextSteps;
+  for (const [index, step] of steps.entries()) {
     const kind = `${step.code} ${step.outcome}`;
     const before = told.get(kind) ?? 0;
     told.set(kind, before + 1);

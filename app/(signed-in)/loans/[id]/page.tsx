@@ -8,35 +8,39 @@ import { requireViewer } from "#app/_server/viewer.ts";
 import { facilityWords } from "#app/_words/en/facility.ts";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { formatRange } from "#app/_words/format.ts";
-import { AgreementSection } from "#app/(signed-in)/loans/[id]/agreement-section.tsx";
-import { ClaimsSection } from "#app/(signed-in)/loans/[id]/claims-section.tsx";
-import { CoverSection } from "#app/(signed-in)/loans/[id]/cover-section.tsx";
-import { CratesSection } from "#app/(signed-in)/loans/[id]/crates-section.tsx";
-import { CustodySection } from "#app/(signed-in)/loans/[id]/custody-section.tsx";
-import { DatesSection } from "#app/(signed-in)/loans/[id]/dates-section.tsx";
-import { DecisionSection } from "#app/(signed-in)/loans/[id]/decision-section.tsx";
-import { FacilitySection } from "#app/(signed-in)/loans/[id]/facility-section.tsx";
+import { AgreementSection } from "#app/(signed-in)/loans/[id]/agreement/agreement-section.tsx";
+import { ClaimsSection } from "#app/(signed-in)/loans/[id]/claims/claims-section.tsx";
+import { CoverSection } from "#app/(signed-in)/loans/[id]/cover/cover-section.tsx";
+import { CratesSection } from "#app/(signed-in)/loans/[id]/crates/crates-section.tsx";
+import { DecisionSection, officesToSpeak } from "#app/(signed-in)/loans/[id]/decision/decision-section.tsx";
+import { foldedSections } from "#app/(signed-in)/loans/[id]/folded-sections.ts";
 import { HappenedSection } from "#app/(signed-in)/loans/[id]/happened-section.tsx";
-import { HomeSection } from "#app/(signed-in)/loans/[id]/home-section.tsx";
-import { LimitsSection } from "#app/(signed-in)/loans/[id]/limits-section.tsx";
-import { hasLonger, LongerSection } from "#app/(signed-in)/loans/[id]/longer-section.tsx";
-import { MessagesSection } from "#app/(signed-in)/loans/[id]/messages-section.tsx";
-import { hasMoney, MoneySection } from "#app/(signed-in)/loans/[id]/money-section.tsx";
+import { CustodySection } from "#app/(signed-in)/loans/[id]/journey/custody-section.tsx";
+import { HomeSection } from "#app/(signed-in)/loans/[id]/journey/home-section.tsx";
+import { ReleaseSection } from "#app/(signed-in)/loans/[id]/journey/release-section.tsx";
+import { VenueSection } from "#app/(signed-in)/loans/[id]/journey/venue-section.tsx";
+import { MessagesSection } from "#app/(signed-in)/loans/[id]/messages/messages-section.tsx";
+import { hasMoney, MoneySection } from "#app/(signed-in)/loans/[id]/money/money-section.tsx";
 import { nextThings, nextTitle } from "#app/(signed-in)/loans/[id]/next-things.tsx";
-import { PapersSection } from "#app/(signed-in)/loans/[id]/papers-section.tsx";
-import { PlanSection } from "#app/(signed-in)/loans/[id]/plan-section.tsx";
+import { PapersSection } from "#app/(signed-in)/loans/[id]/papers/papers-section.tsx";
+import { DatesSection } from "#app/(signed-in)/loans/[id]/plan/dates-section.tsx";
+import { hasLonger, LongerSection } from "#app/(signed-in)/loans/[id]/plan/longer-section.tsx";
+import { PlanSection } from "#app/(signed-in)/loans/[id]/plan/plan-section.tsx";
 import { readLoan } from "#app/(signed-in)/loans/[id]/read-loan.ts";
-import { ReleaseSection } from "#app/(signed-in)/loans/[id]/release-section.tsx";
 import { RequestSection } from "#app/(signed-in)/loans/[id]/request-section.tsx";
 import { SpecimensSection } from "#app/(signed-in)/loans/[id]/specimens-section.tsx";
-import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability-section.tsx";
-import { VenueSection } from "#app/(signed-in)/loans/[id]/venue-section.tsx";
+import { FacilitySection } from "#app/(signed-in)/loans/[id]/suitability/facility-section.tsx";
+import { LimitsSection } from "#app/(signed-in)/loans/[id]/suitability/limits-section.tsx";
+import { reasonsLanguage } from "#app/(signed-in)/loans/[id]/suitability/reasons-language.ts";
+import { SuitabilitySection } from "#app/(signed-in)/loans/[id]/suitability/suitability-section.tsx";
 import { LoanStateMark } from "#app/(signed-in)/loans/loan-table.tsx";
 import { listLetters } from "#lib/desk/queries/letters.ts";
 import { isLive, lineStatesSinceRelease } from "#lib/loans/loan-state.ts";
 import { listClaims } from "#lib/loans/queries/claims.ts";
+import { findClosing } from "#lib/loans/queries/closing.ts";
 import { findMoney } from "#lib/loans/queries/costings.ts";
 import { facilityOfLoan } from "#lib/loans/queries/facility-needs.ts";
+import { listKeptRuns } from "#lib/loans/queries/kept-runs.ts";
 import { listLoanHandovers } from "#lib/loans/queries/loan-handovers.ts";
 import { listLoanSpecimens } from "#lib/loans/queries/loan-specimens.ts";
 import { messagesOf } from "#lib/loans/queries/messages.ts";
@@ -113,6 +117,7 @@ export default async function LoanPage({ params, searchParams }: Props) {
   const specimens = await listLoanSpecimens(viewer, id);
   const moment = now().toISOString();
   const has = sectionsOf(loan);
+  const runs = await listKeptRuns(viewer, id);
   const money = await findMoney(viewer, id);
   const facility = await facilityOfLoan(viewer, id);
   const { papers, issuable, languages } = has.papers
@@ -126,7 +131,9 @@ export default async function LoanPage({ params, searchParams }: Props) {
   const live = loan.lines.filter((line) => isLive(line.state) || line.state === "closed");
   const limited = live.flatMap((line) => specimens.get(line.specimenId) ?? []);
   const sheets = new Set([...specimens.values()].flatMap((one) => (one.seriesCode === null ? [] : [one.id])));
+  const fold = foldedSections({ ...loan, speaks: officesToSpeak(viewer, loan).length > 0 });
   const { request } = loan;
+  const reasons = parameterOf(search, "reasons");
   const use = useOf(request);
   const wayOut = loan.stages.find((stage) => stage.direction === "out");
   const entry = (name: keyof typeof words.sections, count?: number): IndexEntry => ({
@@ -173,8 +180,16 @@ export default async function LoanPage({ params, searchParams }: Props) {
       next={<NextBox things={nextThings(loan, viewer)} title={nextTitle(loan.state)} />}
       index={index}
     >
-      <SuitabilitySection viewer={viewer} loan={loan} sheets={sheets} />
-      <RequestSection viewer={viewer} loan={loan} />
+      <SuitabilitySection
+        viewer={viewer}
+        loan={loan}
+        sheets={sheets}
+        runs={runs}
+        fold={reasons === undefined ? fold.suitability : undefined}
+        language={reasonsLanguage(reasons, viewer, loan.borrower)}
+        mayChoose
+      />
+      <RequestSection viewer={viewer} loan={loan} fold={fold.request} />
       <SpecimensSection
         viewer={viewer}
         loan={loan}
@@ -182,22 +197,28 @@ export default async function LoanPage({ params, searchParams }: Props) {
         withdrawn={parameterOf(search, "withdrawn")}
         checked={parameterOf(search, "checked")}
       />
-      <DatesSection loan={loan} today={today()} />
+      <DatesSection loan={loan} today={today()} fold={fold.dates} />
       <PlanSection
         viewer={viewer}
         loan={loan}
         today={today()}
         sections={new Set(index.map(({ id: section }) => section))}
+        fold={fold.plan}
       />
-      {has.decision && <DecisionSection viewer={viewer} loan={loan} />}
+      {has.decision && <DecisionSection viewer={viewer} loan={loan} fold={fold.decision} />}
       {has.cover && (
-        <CoverSection viewer={viewer} loan={loan} insurances={await insurancesFor(viewer, loan)} />
+        <CoverSection
+          viewer={viewer}
+          loan={loan}
+          insurances={await insurancesFor(viewer, loan)}
+          fold={fold.cover}
+        />
       )}
       {hasMoney(loan, money) && <MoneySection viewer={viewer} loan={loan} money={money} today={today()} />}
-      {has.agreement && <AgreementSection viewer={viewer} loan={loan} />}
-      <LimitsSection specimens={limited} />
-      {facility !== null && <FacilitySection facility={facility} today={today()} />}
-      {has.crates && <CratesSection viewer={viewer} loan={loan} />}
+      {has.agreement && <AgreementSection viewer={viewer} loan={loan} fold={fold.agreement} />}
+      <LimitsSection specimens={limited} fold={fold.limits} />
+      {facility !== null && <FacilitySection facility={facility} today={today()} fold={fold.facility} />}
+      {has.crates && <CratesSection viewer={viewer} loan={loan} fold={fold.crates} />}
       {has.release && (
         <ReleaseSection
           loanId={loan.id}
@@ -207,8 +228,16 @@ export default async function LoanPage({ params, searchParams }: Props) {
           mayDispatch={mayDo(viewer, "dispatchLoan")}
         />
       )}
-      {has.venue && <VenueSection viewer={viewer} loan={loan} now={moment} />}
-      {hasLonger(loan) && <LongerSection viewer={viewer} loan={loan} today={today()} />}
+      {has.venue && (
+        <VenueSection
+          viewer={viewer}
+          loan={loan}
+          now={moment}
+          phone={(await centreSettings()).phone}
+          fold={fold.venue}
+        />
+      )}
+      {hasLonger(loan) && <LongerSection viewer={viewer} loan={loan} today={today()} fold={fold.longer} />}
       {has.home && (
         <HomeSection
           viewer={viewer}
@@ -216,6 +245,8 @@ export default async function LoanPage({ params, searchParams }: Props) {
           specimens={specimens}
           now={moment}
           checked={parameterOf(search, "checked")}
+          closing={await findClosing(viewer, loan.id)}
+          fold={fold.home}
         />
       )}
       {has.custody && loan.sight.costs && (
@@ -239,7 +270,7 @@ export default async function LoanPage({ params, searchParams }: Props) {
           mayHold={mayHold}
         />
       )}
-      {maySee(viewer, "audit") && <HappenedSection viewer={viewer} loan={loan} />}
+      {maySee(viewer, "audit") && <HappenedSection viewer={viewer} loan={loan} fold={fold.happened} />}
     </RecordPage>
   );
 }

@@ -3,10 +3,11 @@ import Link from "next/link";
 import { ActForm } from "#app/_parts/act-form.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { Period, Unknown } from "#app/_parts/figures.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { Section } from "#app/_parts/record-page.tsx";
 import { keptFactsWords as keptWords } from "#app/_words/en/borrow.ts";
 import { loanWords as words } from "#app/_words/en/loan-pages.ts";
-import { formatDate, formatMoment, formatMoney } from "#app/_words/format.ts";
+import { formatDate, formatMoney } from "#app/_words/format.ts";
 import { countryName } from "#app/_words/readable.ts";
 import { withdrawLoan } from "#app/(signed-in)/loans/[id]/actions.ts";
 import { AskAgain } from "#app/(signed-in)/slip/ask-again.tsx";
@@ -15,7 +16,15 @@ import type { LoanSheet } from "#lib/loans/queries.ts";
 import { mayDo, maySee } from "#lib/people/permission.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 
-export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanSheet }) {
+export function RequestSection({
+  viewer,
+  loan,
+  fold,
+}: {
+  viewer: Viewer;
+  loan: LoanSheet;
+  fold?: string | undefined;
+}) {
   const { request, borrower, venue } = loan;
   const subject = { institutionId: borrower.id };
   const isTeaching = request.purpose === "teaching";
@@ -24,7 +33,7 @@ export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanShe
     .filter(Boolean)
     .join(", ");
   return (
-    <Section id="request" title={words.sections.request}>
+    <Section id="request" title={words.sections.request} fold={fold}>
       <Facts
         facts={[
           [
@@ -55,19 +64,27 @@ export function RequestSection({ viewer, loan }: { viewer: Viewer; loan: LoanShe
           typeof request.opensOn === "string" && [keptWords.opensOn, formatDate(request.opensOn)],
           [
             keptWords.confirmedOn,
-            loan.factsConfirmedAt === null ? keptWords.notConfirmed : formatMoment(loan.factsConfirmedAt),
+            loan.factsConfirmedAt === null ? (
+              keptWords.notConfirmed
+            ) : (
+              <Moment key="confirmed" at={loan.factsConfirmedAt} long />
+            ),
           ],
-          loan.heldUntil !== null && [keptWords.held, formatMoment(loan.heldUntil)],
+          loan.heldUntil !== null && [keptWords.held, <Moment key="held" at={loan.heldUntil} long />],
           [words.contact, contact === "" ? <Unknown key="contact" /> : contact],
           loan.sight.costs && [
             words.statedCover,
             request.cover === null ? <Unknown key="cover" /> : formatMoney(request.cover),
           ],
           request.note !== "" && [words.note, request.note],
-          [words.opened, formatMoment(loan.createdAt)],
+          [words.opened, <Moment key="opened" at={loan.createdAt} long />],
           [
             words.submittedOn,
-            loan.submittedAt === null ? words.notSubmitted : formatMoment(loan.submittedAt),
+            loan.submittedAt === null ? (
+              words.notSubmitted
+            ) : (
+              <Moment key="submitted" at={loan.submittedAt} long />
+            ),
           ],
         ]}
       />

@@ -8,8 +8,8 @@ import { toneOfLine, loanWords as words } from "#app/_words/en/loan-pages.ts";
 import { standInWords } from "#app/_words/en/stand-ins.ts";
 import { formatDate } from "#app/_words/format.ts";
 import { noteByNumber, putBack } from "#app/(signed-in)/loans/[id]/actions.ts";
-import { CheckSigned, ChecksOnLoan } from "#app/(signed-in)/loans/[id]/checks-on-loan.tsx";
-import { LeaveForm } from "#app/(signed-in)/loans/[id]/leave-form.tsx";
+import { CheckSigned, ChecksOnLoan } from "#app/(signed-in)/loans/[id]/check/checks-on-loan.tsx";
+import { LeaveForm } from "#app/(signed-in)/loans/[id]/journey/leave-form.tsx";
 import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { NoteForm } from "#app/(signed-in)/loans/[id]/note-form.tsx";
 import { TakenOff } from "#app/(signed-in)/slip/taken-off.tsx";
@@ -22,6 +22,9 @@ import { mayDo } from "#lib/people/permission.ts";
 import { isBorrower, type Viewer } from "#lib/people/viewer.ts";
 
 type Line = LoanSheet["lines"][number];
+
+/** More rows than this stand close. */
+const readAtAGlance = 8;
 
 /** States from which a line is taken off; from a slip it goes without a trace. */
 const mayLeave: readonly LineState[] = ["noted", "requested", "accepted", "packed"];
@@ -111,7 +114,7 @@ export function SpecimensSection({
         captionHidden
         rows={loan.lines}
         rowKey={(line) => line.id}
-        dense={loan.lines.length > 20}
+        dense={loan.lines.length > readAtAGlance}
         empty={<EmptyState>{words.noSpecimens}</EmptyState>}
         columns={[
           {
@@ -137,7 +140,7 @@ export function SpecimensSection({
           ...(loan.sight.checks
             ? [{ key: "check", label: words.lastCheck, cell: (line: Line) => <LineCheck line={line} /> }]
             : []),
-          ...(hasActs ? [{ key: "acts", label: words.acts, cell: acts }] : []),
+          ...(hasActs ? [{ key: "acts", label: words.acts, onCard: "bare" as const, cell: acts }] : []),
         ]}
       />
       {loan.sight.checks && <ChecksOnLoan lines={loan.lines} />}

@@ -217,7 +217,7 @@ export default async function EditFeesPage() {
               defaultValue={scale?.contingencyPercent}
             />
             <TextField
-              label={words.validDays}
+              label={words.validDaysField}
               name="validDays"
               inputMode="numeric"
               defaultValue={scale ? String(scale.validDays) : ""}

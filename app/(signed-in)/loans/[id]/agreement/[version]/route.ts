@@ -12,6 +12,7 @@ import { readTerms } from "#lib/agreements/frozen-terms.ts";
 import { getLoan } from "#lib/loans/queries.ts";
 import { paintAgreement } from "#lib/papers/agreement-paper.ts";
 import { agreementCode, checkAddress } from "#lib/papers/check-address.ts";
+import { schedulePicturesOf } from "#lib/papers/queries/schedule-pictures.ts";
 import { readConfig } from "#lib/platform/config.ts";
 import { notFound, Refusal } from "#lib/platform/refusal.ts";
 
@@ -27,11 +28,14 @@ export async function GET(request: Request, context: Context): Promise<Response>
     if (!agreement || agreement.terms === null) throw notFound("agreement");
     const { sha256, drawnUpAt } = agreement;
     const terms = readTerms(agreement.terms);
-    const signatures = agreement.signatures.map((signature) => ({
+    const signatures = agreement.signatures.map(({ party, file, electronic, ...signature }) => ({
       ...signature,
-      party: signature.party as "lender" | "borrower",
+      party: party as "lender" | "borrower",
       sha256,
+      fileSha256: file?.sha256 ?? null,
+      isElectronic: electronic,
     }));
+    const numbers = terms.schedule.map(({ accessionNumber }) => accessionNumber);
     const { url, secret } = readConfig();
     const pdf = await paintAgreement({
       terms,
@@ -39,6 +43,7 @@ export async function GET(request: Request, context: Context): Promise<Response>
       sha256,
       drawnUpAt,
       signatures,
+      pictures: await schedulePicturesOf(viewer, id, numbers),
       checkAddress: checkAddress(url, agreementCode(agreement.id, secret)),
       size: paperSizeIn(request),
     });

@@ -3,6 +3,7 @@ import type { Metadata } from "next";
 import { CheckForm } from "#app/_parts/check-form.tsx";
 import { checkMaterial } from "#app/_parts/check-material.tsx";
 import { offerOccasions } from "#app/_parts/check-occasions.ts";
+import { LocalTime } from "#app/_parts/moment.tsx";
 import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
@@ -63,7 +64,14 @@ export default async function LoanCheckPage({ params }: Props) {
         occasions={offerOccasions(occasions, specimen, checks[0]?.checkedOn ?? null, (one) =>
           occasionFloor(one, stands, isBorrower(viewer)),
         )}
-        occasionNote={closedCrate && labels.crateClosed(closedCrate.code, closedCrate.notBefore)}
+        occasionNote={
+          closedCrate && (
+            <>
+              {labels.crateClosed(closedCrate.code, closedCrate.notBefore)}
+              {closedCrate.notBefore !== null && <LocalTime at={closedCrate.notBefore} />}
+            </>
+          )
+        }
         today={today()}
         who={viewer.name}
         save={saveCheckOnLoan}

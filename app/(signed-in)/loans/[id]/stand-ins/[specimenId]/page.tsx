@@ -7,6 +7,7 @@ import { Masthead, PlainPage } from "#app/_parts/record-page.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
 import { requireViewer } from "#app/_server/viewer.ts";
 import { standInWords as words } from "#app/_words/en/stand-ins.ts";
+import styles from "#app/(signed-in)/loans/[id]/loan-file.module.css";
 import { substitute } from "#app/(signed-in)/loans/[id]/stand-ins/[specimenId]/actions.ts";
 import { findStandIns, type StandIn } from "#lib/loans/queries/stand-ins.ts";
 
@@ -43,14 +44,17 @@ export default async function StandInsPage({ params }: Props) {
           { key: "shared", label: words.shared, cell: ({ shared }) => words.sharedOf(shared, shows) },
           {
             key: "take",
-            label: words.take,
+            label: words.act,
+            onCard: "bare",
             cell: ({ id: standInId, accessionNumber }) => (
-              <ActForm
-                action={substitute.bind(null, loan.id, specimen.id, standInId)}
-                label={words.takeFor(accessionNumber)}
-                button={words.takeFor(accessionNumber)}
-                look="plain"
-              />
+              <span className={styles.row}>
+                <ActForm
+                  action={substitute.bind(null, loan.id, specimen.id, standInId)}
+                  label={words.takeFor(accessionNumber)}
+                  button={words.takeFor(accessionNumber)}
+                  look="plain"
+                />
+              </span>
             ),
           },
         ]}

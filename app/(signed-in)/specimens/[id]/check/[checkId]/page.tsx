@@ -8,6 +8,7 @@ import { checkMarks } from "#app/_parts/check-material.tsx";
 import { Facts } from "#app/_parts/facts.tsx";
 import { DateText } from "#app/_parts/figures.tsx";
 import { FindingsTable } from "#app/_parts/findings-table.tsx";
+import { Moment } from "#app/_parts/moment.tsx";
 import { MarginNote, Masthead, PlainPage, Section } from "#app/_parts/record-page.tsx";
 import { SpecimenPicture, SpecimenPlate } from "#app/_parts/specimen-plate.tsx";
 import { orNotFound } from "#app/_server/refusals.ts";
@@ -79,7 +80,9 @@ export default async function RecordedCheckPage({ params }: Props) {
                 {labels.totals(comparison.totals)}
               </MarginNote>
             )}
-            <MarginNote title={labels.fixed}>{labels.recordedAt(check.recordedAt)}</MarginNote>
+            <MarginNote title={labels.fixed}>
+              {labels.recorded} <Moment at={check.recordedAt} long />. {labels.neverChanged}
+            </MarginNote>
           </>
         }
       >
