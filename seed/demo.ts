@@ -16,6 +16,7 @@ import { planLoans } from "#seed/loading/load-loans.ts";
 import { planMandates } from "#seed/loading/load-mandates.ts";
 import { planFeeScales } from "#seed/loading/load-money.ts";
 import { planPeople } from "#seed/loading/load-people.ts";
+import { planPhotographs } from "#seed/loading/load-photographs.ts";
 import { planSeries, planSpecimens } from "#seed/loading/load-specimens.ts";
 import { Timeline } from "#seed/loading/timeline.ts";
 import { World } from "#seed/loading/world.ts";
@@ -112,6 +113,7 @@ export async function loadDemo({
     planDonors(timeline, world);
     planSpecimens(timeline, world);
     planSeries(timeline, world);
+    planPhotographs(timeline, world);
     planLoans(timeline, world);
     planHouseBookings(timeline, world);
     await timeline.run(progress(tell));
@@ -124,8 +126,6 @@ export async function loadDemo({
 }
 
 async function main(): Promise<number> {
-  // The database client's adapter reads relations side by side within a transaction, of which its driver warns.
-  process.noDeprecation = true;
   try {
     pointProgramAt(readConfig().databaseUrl, 6);
     const begun = performance.now();

@@ -1,12 +1,14 @@
 /** The loans from the dock to the venue and home again: received, opened, counted, checked, closed. */
 import { checkIn, closeLoan } from "#lib/loans/commands/check-in.ts";
+import { recordCustomsDischarge } from "#lib/loans/commands/discharge.ts";
 import { dispatchLoan } from "#lib/loans/commands/dispatch-loan.ts";
 import { countReturn, receiveHome } from "#lib/loans/commands/receive-home.ts";
 import { openCrate, receiveLoan } from "#lib/loans/commands/receive-loan.ts";
 import { sendHome } from "#lib/loans/commands/send-home.ts";
-import type { LoanTale } from "#seed/loading/load-loans.ts";
+import { findClosing } from "#lib/loans/queries/closing.ts";
 import { issuePapersOf, issuePapersOfLoan } from "#seed/loading/load-papers.ts";
 import { decideCodesOf } from "#seed/loading/load-tariffs.ts";
+import type { LoanTale } from "#seed/loading/loan-tale.ts";
 import { sealNumber } from "#seed/loading/seal-number.ts";
 
 /** The air that is read at the dock and in the room where crates rest. */
@@ -15,6 +17,21 @@ const air = { outsideC: 7, roomC: 20, roomHumidity: 0.5 };
 async function looksAtCrates(tale: LoanTale) {
   const crates = await tale.crates();
   return crates.map(({ id }) => ({ crateId: id, arrived: true, sealIntact: true, outsideDamage: "" }));
+}
+
+/** What came back over a customs border is discharged before its file is closed. */
+async function dischargeOf(tale: LoanTale): Promise<void> {
+  const registrar = tale.as("registrar");
+  const closing = await findClosing(registrar, tale.id);
+  if (closing === null || closing.countries.length === 0) return;
+  const { story } = tale.loan;
+  await recordCustomsDischarge(registrar, {
+    loanId: tale.id,
+    dischargedOn: tale.timeline.on(story.receivedHome ?? 0),
+    office: "Customs, harbour office",
+    reference: `T ${tale.loan.key.length}${Math.abs(story.receivedHome ?? 0)}`,
+    note: "Counterfoil of the way home is in the file.",
+  });
 }
 
 function planStay(tale: LoanTale): void {
@@ -95,6 +112,7 @@ function planReturn(tale: LoanTale, index: number): void {
     }
   });
   tale.at(story.closed, async () => {
+    await dischargeOf(tale);
     await closeLoan(tale.as("registrar"), { loanId: tale.id });
     await issuePapersOfLoan(tale, ["loan closure"]);
   });

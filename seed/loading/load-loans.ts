@@ -5,124 +5,25 @@ import { decideLoan } from "#lib/loans/commands/decide-loan.ts";
 import { openLoan } from "#lib/loans/commands/open-loan.ts";
 import { recordCover } from "#lib/loans/commands/record-cover.ts";
 import { countersignAgreement, signAgreement } from "#lib/loans/commands/sign-agreement.ts";
-import { planStage } from "#lib/loans/commands/stages.ts";
 import { submitRequest, withdrawRequest } from "#lib/loans/commands/submit-request.ts";
-import { database } from "#lib/platform/database.ts";
+import { substituteSpecimen } from "#lib/loans/commands/substitute.ts";
 import { toDate } from "#lib/platform/dates.ts";
-import { cratesOf } from "#lib/shipments/queries.ts";
-import type { Direction } from "#lib/shipments/schema.ts";
-import { recordCheckOf } from "#seed/loading/load-checks.ts";
+import { planClaims, planSetAside } from "#seed/loading/load-exceptions.ts";
 import { planJourney } from "#seed/loading/load-journeys.ts";
 import { planMessages } from "#seed/loading/load-messages.ts";
 import { planMoney } from "#seed/loading/load-money.ts";
 import { planTimes } from "#seed/loading/load-times.ts";
+import { LoanTale } from "#seed/loading/loan-tale.ts";
 import { sealNumber } from "#seed/loading/seal-number.ts";
 import type { Timeline } from "#seed/loading/timeline.ts";
 import type { World } from "#seed/loading/world.ts";
 import { type AccountKey, accounts } from "#seed/scenario/accounts.ts";
 import { type BorrowerKey, borrowers } from "#seed/scenario/borrowers.ts";
 import { centre } from "#seed/scenario/centre.ts";
-import type { Carriage, ChosenTerms, Looks, ScenarioLoan } from "#seed/scenario/loan-words.ts";
+import type { ChosenTerms, ScenarioLoan } from "#seed/scenario/loan-words.ts";
 import { loans } from "#seed/scenario/loans.ts";
 import type { Day } from "#seed/scenario/shape.ts";
 import type { ScenarioInstitution } from "#seed/scenario/venue-words.ts";
-
-export const kindOfAct = "acts on loans";
-
-/** One loan while it is being told: its number in the program, and the version that is signed. */
-export class LoanTale {
-  readonly loan: ScenarioLoan;
-  readonly timeline: Timeline;
-  readonly world: World;
-  #id = "";
-  agreement = { id: "", sha256: "" };
-  /** The newest quotation. */
-  quotation = { id: "", sha256: "" };
-
-  constructor(loan: ScenarioLoan, timeline: Timeline, world: World) {
-    this.loan = loan;
-    this.timeline = timeline;
-    this.world = world;
-  }
-
-  get id(): string {
-    if (this.#id === "") throw new Error(`The loan "${this.loan.key}" is told before it is opened.`);
-    return this.#id;
-  }
-  set id(id: string) {
-    this.#id = id;
-  }
-
-  as(key: AccountKey) {
-    return this.world.as(key);
-  }
-
-  get signer(): AccountKey {
-    const { key, signer } = this.loan;
-    if (signer === null) throw new Error(`Nobody signs for the borrower of the loan "${key}".`);
-    return signer;
-  }
-
-  /** Plans an act on a day of the story, if the story has it. */
-  at(day: Day | undefined, act: () => Promise<unknown>): void {
-    if (day === undefined) return;
-    this.timeline.add(day, kindOfAct, async () => {
-      try {
-        await act();
-      } catch (error) {
-        throw Object.assign(error as Error, { during: `the loan "${this.loan.key}", day ${day}` });
-      }
-    });
-  }
-
-  async crates() {
-    return (await cratesOf(database(), this.id)).filter(({ contents }) => contents.length > 0);
-  }
-
-  /** Checks of the loan's specimens; who has no words of its own is looked over without change. */
-  async look(occasion: "out" | "arrival" | "home", { day, by, looks }: Looks, numbers: readonly string[]) {
-    for (const accessionNumber of numbers) {
-      const said = looks[accessionNumber] ?? `Sheet ${accessionNumber.slice(-3)} looked over: no change.`;
-      const {
-        grounds,
-        readings = {},
-        newMarks = {},
-        uses,
-      } = typeof said === "string" ? { grounds: said } : said;
-      const fit = this.world.lastFit.get(accessionNumber) ?? { show: true, handle: false, travel: true };
-      await recordCheckOf(this.world, {
-        accessionNumber,
-        on: this.timeline.on(day),
-        by,
-        occasion,
-        loanId: this.id,
-        readings,
-        newMarks,
-        fit:
-          uses === undefined
-            ? fit
-            : { show: uses.includes("s"), handle: uses.includes("h"), travel: uses.includes("t") },
-        grounds,
-      });
-    }
-  }
-
-  async planStage(
-    direction: Direction,
-    { carrier, vehicle, through = [], departs, arrives }: Carriage,
-  ): Promise<void> {
-    await planStage(this.as("registrar"), {
-      loanId: this.id,
-      direction,
-      carrier,
-      carrierEmail: "",
-      vehicle,
-      through,
-      departsOn: this.timeline.on(departs),
-      arrivesOn: this.timeline.on(arrives),
-    });
-  }
-}
 
 function borrowerOf({ venue }: ScenarioLoan): BorrowerKey {
   const all = Object.entries(borrowers) as [BorrowerKey, ScenarioInstitution][];
@@ -132,6 +33,20 @@ function borrowerOf({ venue }: ScenarioLoan): BorrowerKey {
 }
 
 const venueCountry = (loan: ScenarioLoan): string => borrowers[borrowerOf(loan)].countryCode;
+
+function planSubstitute({ story, lecturer }: ScenarioLoan, tale: LoanTale): void {
+  const { substituted } = story;
+  if (!substituted) return;
+  const { day, by, specimen, standIn, submittedAgain } = substituted;
+  tale.at(day, () =>
+    substituteSpecimen(tale.as(by), {
+      loanId: tale.id,
+      specimenId: tale.world.specimen(specimen),
+      standInId: tale.world.specimen(standIn),
+    }),
+  );
+  tale.at(submittedAgain, () => submitRequest(tale.as(lecturer), { loanId: tale.id }));
+}
 
 function planRequest(tale: LoanTale): void {
   const { loan, timeline, world } = tale;
@@ -160,10 +75,17 @@ function planRequest(tale: LoanTale): void {
     tale.id = id;
   });
   tale.at(story.submitted, () => submitRequest(tale.as(lecturer), { loanId: tale.id }));
+  planSubstitute(loan, tale);
   tale.at(story.withdrawn, () => withdrawRequest(tale.as(lecturer), { loanId: tale.id }));
-  for (const { day, by, office, outcome, grounds, conditions = "", reference = "" } of story.decided ?? [])
+  for (const { by, day, conditions = "", reference = "", specimens = [], ...word } of story.decided ?? [])
     tale.at(day, () =>
-      decideLoan(tale.as(by), { loanId: tale.id, office, outcome, grounds, conditions, reference }),
+      decideLoan(tale.as(by), {
+        ...word,
+        loanId: tale.id,
+        conditions,
+        reference,
+        specimenIds: specimens.map(world.specimen),
+      }),
     );
 }
 
@@ -188,19 +110,19 @@ function planAgreement(tale: LoanTale): void {
       tale.agreement = await drawUpAgreement(tale.as("registrar"), { loanId: tale.id, ...terms });
     });
   drawUp(story.drawnUp, story.terms);
-  const sign = (by: AccountKey, signerRole: string) =>
+  const sign = (by: AccountKey, signerRole: string, strokes = "") =>
     signAgreement(tale.as(by), {
       agreementId: tale.agreement.id,
       sha256: tale.agreement.sha256,
       signerRole,
-      strokes: "",
+      strokes,
       electronic: true,
     });
   tale.at(story.signedByLender, () => sign("collection manager", "Collection manager"));
   const onPaper = story.signedOnPaper;
   tale.at(story.signedByBorrower, () =>
     onPaper === undefined
-      ? sign(tale.signer, "Registrar")
+      ? sign(tale.signer, "Registrar", story.drawnByBorrower)
       : countersignAgreement(tale.as("registrar"), {
           agreementId: tale.agreement.id,
           sha256: tale.agreement.sha256,
@@ -255,11 +177,13 @@ export function planLoans(timeline: Timeline, world: World): void {
   for (const [index, loan] of loans.entries()) {
     const tale = new LoanTale(loan, timeline, world);
     planRequest(tale);
+    planSetAside(tale);
     planAgreement(tale);
     planPacking(tale, index);
     planJourney(tale, index);
     planTimes(tale);
     planMessages(tale);
     planMoney(tale);
+    planClaims(tale);
   }
 }

@@ -1,6 +1,6 @@
 /** Messages on loans, each on its day and by who wrote it. */
 import { writeMessage } from "#lib/loans/commands/messages.ts";
-import type { LoanTale } from "#seed/loading/load-loans.ts";
+import type { LoanTale } from "#seed/loading/loan-tale.ts";
 import { messages } from "#seed/scenario/messages.ts";
 
 export function planMessages(tale: LoanTale): void {

@@ -1,14 +1,17 @@
 /** The money of the scenario: the fee scale, what was quoted and answered, what a closed loan came to. */
 
 import { setFeeScale } from "#lib/costing/commands.ts";
+import { openMinorOf } from "#lib/costing/payments.ts";
 import type { LineDraft } from "#lib/costing/schema.ts";
 import { answerQuotation, drawUpCostStatement, drawUpQuotation } from "#lib/loans/commands/costings.ts";
+import { recordPayment } from "#lib/loans/commands/payments.ts";
+import { estimateTreatment } from "#lib/loans/commands/treatment.ts";
 import { findMoney, findQuotationDraft } from "#lib/loans/queries/costings.ts";
-import type { LoanTale } from "#seed/loading/load-loans.ts";
+import type { LoanTale } from "#seed/loading/loan-tale.ts";
 import type { Timeline } from "#seed/loading/timeline.ts";
 import type { World } from "#seed/loading/world.ts";
 import { feeScales } from "#seed/scenario/fee-scale.ts";
-import { loanMoney, type ScenarioQuotation } from "#seed/scenario/loan-money.ts";
+import { loanMoney, type ScenarioPayment, type ScenarioQuotation } from "#seed/scenario/loan-money.ts";
 
 export function planFeeScales(timeline: Timeline, world: World): void {
   for (const { day, scale } of feeScales)
@@ -55,9 +58,34 @@ async function quote(tale: LoanTale, asked: ScenarioQuotation): Promise<void> {
   tale.quotation = { id, sha256 };
 }
 
+async function pay(tale: LoanTale, paid: ScenarioPayment): Promise<void> {
+  const registrar = tale.as("registrar");
+  const standing = (await findMoney(registrar, tale.id))?.payments;
+  const owed = standing?.stated ?? standing?.agreed;
+  if (!standing || !owed) throw new Error("A payment follows a quotation that was accepted.");
+  const minor = paid.minor === "all" ? openMinorOf(owed, standing.payments) : paid.minor;
+  await recordPayment(registrar, {
+    loanId: tale.id,
+    kind: minor < 0 ? "paid back" : "received",
+    amountMinor: Math.abs(minor),
+    paidOn: tale.timeline.on(paid.day),
+    reference: paid.reference,
+    note: "",
+  });
+}
+
 export function planMoney(tale: LoanTale): void {
   const money = loanMoney[tale.loan.key];
   if (!money) return;
+  for (const { day, specimen, hours, work } of money.treatment ?? [])
+    tale.at(day, () =>
+      estimateTreatment(tale.as("conservator"), {
+        loanId: tale.id,
+        specimenId: tale.world.specimen(specimen),
+        hours,
+        work,
+      }),
+    );
   for (const asked of money.quotations) {
     tale.at(asked.day, () => quote(tale, asked));
     const { answered } = asked;
@@ -71,6 +99,7 @@ export function planMoney(tale: LoanTale): void {
         }),
       );
   }
+  for (const paid of money.paid ?? []) tale.at(paid.day, () => pay(tale, paid));
   const { stated } = money;
   if (!stated) return;
   tale.at(stated.day, async () => {

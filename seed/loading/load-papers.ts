@@ -5,7 +5,7 @@ import { kindsOfPaper, type PaperKind } from "#lib/papers/paper-kinds.ts";
 import { paperCaseOf } from "#lib/papers/queries/paper-case.ts";
 import { database } from "#lib/platform/database.ts";
 import type { Direction } from "#lib/shipments/schema.ts";
-import type { LoanTale } from "#seed/loading/load-loans.ts";
+import type { LoanTale } from "#seed/loading/loan-tale.ts";
 
 /** Issues these kinds of the loan itself, as far as they can be issued. */
 export async function issuePapersOfLoan(tale: LoanTale, kinds: readonly PaperKind[]): Promise<void> {

@@ -3,7 +3,7 @@ import { decideTariffCode } from "#lib/loans/commands/tariff.ts";
 import { tariffCodesOf } from "#lib/loans/queries/tariff-codes.ts";
 import { now } from "#lib/platform/clock.ts";
 import { toDateText } from "#lib/platform/dates.ts";
-import type { LoanTale } from "#seed/loading/load-loans.ts";
+import type { LoanTale } from "#seed/loading/loan-tale.ts";
 
 export async function decideCodesOf(tale: LoanTale): Promise<void> {
   const registrar = tale.as("registrar");

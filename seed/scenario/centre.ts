@@ -12,6 +12,7 @@ export const centre = {
   countryCode: "FI",
   email: "loans@halmren.example",
   phone: "+358 2 555 0140",
+  emergencyPhone: "+358 2 555 0199",
   accessionPattern: "AN \\d{4}\\.\\d{4}|SR \\d{2}\\.\\d{3}",
   accessionExample: "AN 2019.0142",
   currency: "EUR",

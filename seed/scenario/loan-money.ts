@@ -17,8 +17,14 @@ export type ScenarioQuotation = {
   answered?: { day: Day; outcome: (typeof quotationAnswers)[number]; remark?: string };
 };
 
+/** "all" is what is open on that day, in either direction. */
+export type ScenarioPayment = { day: Day; minor: number | "all"; reference: string };
+
 export type ScenarioMoney = {
+  /** Hours of the conservator before it leaves, which the quotation counts. */
+  treatment?: { day: Day; specimen: string; hours: string; work: string }[];
   quotations: ScenarioQuotation[];
+  paid?: ScenarioPayment[];
   /** What lines came to that did not come to what was quoted. */
   stated?: { day: Day; actual: Partial<Record<LineCode, number>>; note: string };
 };
@@ -45,6 +51,10 @@ export const loanMoney: Readonly<Record<string, ScenarioMoney>> = {
         exchange: [{ from: "SEK", rate: "0.0893", quotedOn: -585 }],
         answered: { day: -579, outcome: "accepted" },
       },
+    ],
+    paid: [
+      { day: -530, minor: "all", reference: "Bank line 11 204" },
+      { day: -398, minor: "all", reference: "Bank line 14 870" },
     ],
     stated: {
       day: -402,
@@ -77,14 +87,24 @@ export const loanMoney: Readonly<Record<string, ScenarioMoney>> = {
     quotations: [{ day: -21, validDays: 14, quantities: { packing: "3", "courier days": "1" } }],
   },
   packed: {
+    treatment: [
+      {
+        day: -46,
+        specimen: "AN 2017.0012",
+        hours: "1.25",
+        work: "Take dust off the bronchi; tighten the lock of the stand.",
+      },
+      { day: -46, specimen: "AN 2015.0081", hours: "0.25", work: "Renew the number on the mount." },
+    ],
     quotations: [
       {
         day: -44,
         validDays: 30,
-        quantities: { preparation: "1.5", packing: "5", installation: "2", "courier days": "2" },
+        quantities: { packing: "5", installation: "2", "courier days": "2" },
         answered: { day: -39, outcome: "accepted" },
       },
     ],
+    paid: [{ day: -17, minor: "all", reference: "Bank line 20 311" }],
   },
   "sheets at venue": {
     quotations: [
@@ -95,6 +115,7 @@ export const loanMoney: Readonly<Record<string, ScenarioMoney>> = {
         answered: { day: -95, outcome: "accepted" },
       },
     ],
+    paid: [{ day: -60, minor: "all", reference: "Bank line 19 058" }],
   },
   overdue: {
     quotations: [
@@ -105,6 +126,7 @@ export const loanMoney: Readonly<Record<string, ScenarioMoney>> = {
         answered: { day: -206, outcome: "accepted" },
       },
     ],
+    paid: [{ day: -160, minor: "all", reference: "Bank line 16 702" }],
   },
   "called off": {
     quotations: [

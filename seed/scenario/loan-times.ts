@@ -1,4 +1,5 @@
-/** Openings that were stated after a loan was asked for, and longer loans that are asked for, by the key of the loan. */
+/** Openings that were stated after a loan was asked for, longer loans that are asked for, and what is asked back, by the key of the loan. */
+import type { RecallGround } from "#lib/loans/extension.ts";
 import type { Day } from "#seed/scenario/shape.ts";
 
 export const openings: Readonly<Record<string, { stated: Day; day: Day }>> = {
@@ -11,5 +12,17 @@ export const extensionsAsked: Readonly<Record<string, { day: Day; until: Day; gr
     day: -2,
     until: 76,
     grounds: "The resit course takes place four weeks later than planned; both specimens are on its list.",
+  },
+};
+
+type Recalled = { day: Day; specimens: readonly string[]; ground: RecallGround; text: string; returnBy: Day };
+
+export const recalls: Readonly<Record<string, Recalled>> = {
+  "sheets at venue": {
+    day: -1,
+    specimens: ["SR 03.029", "SR 03.030"],
+    ground: "own need",
+    text: "Both sheets are wanted for the house's own course on the heart. The other eleven stay with you until the end.",
+    returnBy: 36,
   },
 };

@@ -3,6 +3,7 @@
  * story has gone, each step on its day. A step that is left out has not happened.
  */
 import type { DrawUpInput } from "#lib/agreements/agreement-input.ts";
+import type { ClaimEventInput } from "#lib/loans/claims.ts";
 import type { checkInVerdicts } from "#lib/loans/inputs.ts";
 import type { DecisionInput } from "#lib/loans/schema.ts";
 import type { LoanInput } from "#lib/suitability/schema.ts";
@@ -12,12 +13,35 @@ import type { Day, Examiner, Mark, Reading } from "#seed/scenario/shape.ts";
 
 type Decided = {
   day: Day;
-  by: "curator" | "donor officer";
+  by: "curator" | "donor officer" | "collection manager";
   office: DecisionInput["office"];
   outcome: DecisionInput["outcome"];
   grounds: string;
   conditions?: string;
   reference?: string;
+  /** Accession numbers of what is accepted, where it is not all. */
+  specimens?: string[];
+};
+
+/** A bar that an office set aside for these specimens, and the paper that its word rests on. */
+type SetAside = {
+  day: Day;
+  by: AccountKey;
+  specimens: string[];
+  rule: string;
+  fact: string;
+  office: DecisionInput["office"];
+  grounds: string;
+  evidence: string;
+};
+
+/** A claim with what happened to it after it was opened. */
+type Claimed = {
+  day: Day;
+  by: AccountKey;
+  specimen: string;
+  note: string;
+  events: { day: Day; kind: ClaimEventInput["kind"]; euros?: number; note: string }[];
 };
 
 /** A look at one specimen of a loan. Marks that are not named are as they were. */
@@ -46,7 +70,10 @@ export type ChosenTerms = Partial<Pick<DrawUpInput, "languages" | "parameters">>
 export type LoanStory = {
   opened: Day;
   submitted?: Day;
+  /** Another specimen in the place of one that was asked for; the request is then submitted again. */
+  substituted?: { day: Day; by: AccountKey; specimen: string; standIn: string; submittedAgain: Day };
   withdrawn?: Day;
+  setAside?: SetAside[];
   decided?: Decided[];
   drawnUp?: Day;
   /** What is chosen for the agreement where the standard does not serve. */
@@ -55,6 +82,8 @@ export type LoanStory = {
   signedByBorrower?: Day;
   /** Who signed for the borrower on paper; the centre's registrar then keeps the scan. */
   signedOnPaper?: { name: string; role: string };
+  /** The name that the borrower drew instead of typing it. */
+  drawnByBorrower?: string;
   /** A change after the signatures, signed again by both. */
   amended?: { day: Day; terms: ChosenTerms; signedByLender: Day; signedByBorrower: Day };
   covered?: { day: Day; insurer: string; policy: string; from: Day; until: Day };
@@ -75,6 +104,7 @@ export type LoanStory = {
   /** Where the verdict at check-in is not "no change". */
   verdicts?: Record<string, { verdict: (typeof checkInVerdicts)[number]; remark: string }>;
   closed?: Day;
+  claimed?: Claimed[];
 };
 
 export type ScenarioLoan = {
@@ -120,6 +150,11 @@ export function showing(asked: Asked): ScenarioLoan["asked"] {
 
 export function accepted(day: Day, grounds: string, conditions = ""): Decided {
   return { day, by: "curator", office: "curator", outcome: "accept", grounds, conditions };
+}
+
+/** Somebody leaves the decision to others, and says why. */
+export function recuses(day: Day, by: "collection manager", grounds: string): Decided {
+  return { day, by, office: "curator", outcome: "recuse", grounds };
 }
 
 /** The donor officer's word, asked where anything about consent is not plain. */

@@ -21,7 +21,7 @@ export const loansAbroad: ScenarioLoan[] = [
       starts: 330,
       ends: 440,
       displayStyle: "artistic",
-      activities: ["sampling"],
+      activities: ["sampling", "dissection before visitors"],
       coverEuros: 90_000,
       note: "We would like to take a small section in front of our visitors on the opening day.",
     }),

@@ -1,8 +1,10 @@
 /** Loans that have not left yet, from a slip to a sealed crate. */
+import { drawnDunmarra } from "#seed/scenario/drawn-names.ts";
 import {
   accepted,
   byVan,
   donorOfficerAgrees,
+  recuses,
   type ScenarioLoan,
   showing,
   teaching,
@@ -59,7 +61,23 @@ export const loansAtHome: ScenarioLoan[] = [
       note: "Five specimens for one course; a substitute would do for any of them.",
     }),
     specimens: ["AN 2019.0117", "AN 2020.0078", "AN 2021.0007", "AN 2012.0008", "AN 2021.0090"],
-    story: { opened: -12, submitted: -2 },
+    story: {
+      opened: -12,
+      submitted: -2,
+      setAside: [
+        {
+          day: -1,
+          by: "donor officer",
+          specimens: ["AN 2020.0078"],
+          rule: "G12",
+          fact: "consent.disposition-due",
+          office: "donor officer",
+          grounds:
+            "The family would rather have the return in the autumn, after this course, than in the summer; the day was moved with them.",
+          evidence: "Letter of the family, register of consents, file 66, sheet 9",
+        },
+      ],
+    },
   },
   {
     key: "accepted",
@@ -74,20 +92,36 @@ export const loansAtHome: ScenarioLoan[] = [
       pictures: ["internal"],
       coverEuros: 20_000,
     }),
-    specimens: ["AN 2016.0055", "AN 2018.0110"],
+    specimens: ["AN 2013.0021", "AN 2018.0110", "AN 2022.0013"],
     story: {
       opened: -46,
       submitted: -40,
+      // The larynx was still out, and the neck shows it too.
+      substituted: {
+        day: -37,
+        by: "registrar",
+        specimen: "AN 2013.0021",
+        standIn: "AN 2016.0055",
+        submittedAgain: -36,
+      },
       decided: [
+        recuses(
+          -30,
+          "collection manager",
+          "Gives a guest lecture in this course each year and leaves the decision to the curator.",
+        ),
         donorOfficerAgrees(
           -28,
           "Nothing in either consent speaks against teaching by viewing in Great Britain.",
         ),
-        accepted(
-          -24,
-          "Both fit the course as described, and both are in good order after the last look.",
-          "The loose sternocleidomastoid is put on by the lecturer only.",
-        ),
+        {
+          ...accepted(
+            -24,
+            "Neck and hemisphere fit the course and are in good order after the last look; the orbit stays for a course in the house.",
+            "The loose sternocleidomastoid is put on by the lecturer only.",
+          ),
+          specimens: ["AN 2016.0055", "AN 2018.0110"],
+        },
       ],
     },
   },
@@ -112,6 +146,7 @@ export const loansAtHome: ScenarioLoan[] = [
       terms: { languages: ["en", "fr"], parameters: { recallDays: 45 } },
       signedByLender: -38,
       signedByBorrower: -35,
+      drawnByBorrower: drawnDunmarra,
       amended: {
         day: -34,
         terms: { parameters: { recallDays: 45, groupMost: 16, checkHours: 48 } },

@@ -344,6 +344,24 @@ export const loansAway: ScenarioLoan[] = [
         },
         "AN 2020.0015": { verdict: "change within wear", remark: "Meniscus duller" },
       },
+      claimed: [
+        {
+          day: -12,
+          by: "registrar",
+          specimen: "AN 2022.0051",
+          note: "Plexus torn off its threads and subscapularis cracked between the checks out and home; both checks are on the file.",
+          events: [
+            { day: -11, kind: "notified", note: "To the borrower's insurer, with both checks." },
+            { day: -7, kind: "surveyed", note: "A surveyor of the insurer looked at it in the workshop." },
+            {
+              day: -4,
+              kind: "estimated",
+              euros: 1_850,
+              note: "Sixteen hours of a conservator, new threads and a pin; the mark of the crack stays.",
+            },
+          ],
+        },
+      ],
     },
   },
 ];

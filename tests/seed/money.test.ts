@@ -60,3 +60,15 @@ test("the scale has two versions, of which the newer counts", async () => {
     [1, false],
   ]);
 });
+
+test("hours that the conservator estimated stand on the quotation", async () => {
+  const lines = await database().loanLine.findMany({
+    where: { treatmentHours: { not: null } },
+    select: { loanId: true, treatmentHours: true },
+  });
+  expect(lines).toHaveLength(2);
+  const money = await findMoney(programViewer, lines[0]?.loanId ?? "");
+  const line = money?.accepted?.content.lines.find(({ code }) => code === "preparation");
+  const hours = lines.reduce((sum, { treatmentHours }) => sum + Number(treatmentHours), 0);
+  expect(line?.price).toMatchObject({ kind: "counted", quantity: String(hours), unit: "hour" });
+});
