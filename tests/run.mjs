@@ -4,15 +4,16 @@
  * it counted; a stage that cannot run counts as one failure. The last line is
  * "N passed, N failed".
  *
+ * What is too long for every change is `npm run test:long` (`run-long.mjs`).
  * `npm test -- unit` runs one stage, `npm test -- unit tests/lib/loans` some of its files.
  */
 import "../app/_server/launch/node-version.mjs";
 import fs from "node:fs";
-import path from "node:path";
 import { install } from "../app/_server/launch/install.mjs";
 import { inProject, installed } from "../app/_server/launch/project.mjs";
 import { explain, Halt, Interrupted, say, stopwatch } from "../app/_server/launch/report.mjs";
 import { runNode, stopRuns } from "../app/_server/launch/run.mjs";
+import { inRunFolder, runUnits } from "./support/unit-run.mjs";
 
 /** @typedef {{ passed: number, failed: number }} Counts */
 
@@ -46,63 +47,6 @@ const lint = () =>
     ".",
   ]);
 
-/**
- * A tool that reports failure and counts none has failed outside any test.
- * @param {Counts} counts @param {number} code
- * @returns {Counts}
- */
-const withExitCode = ({ passed, failed }, code) => ({
-  passed,
-  failed: code === 0 || failed > 0 ? failed : 1,
-});
-
-/** @param {string} file */
-const readResults = (file) => (fs.existsSync(file) ? JSON.parse(fs.readFileSync(file, "utf8")) : undefined);
-
-/**
- * Gives the work a folder that exists only while it runs.
- * @template T
- * @param {(folder: string) => Promise<T>} work
- */
-async function inRunFolder(work) {
-  const { openRunFolder } = await import("./support/run-folder.mjs");
-  const { folder, remove } = await openRunFolder();
-  try {
-    return await work(folder);
-  } finally {
-    await remove();
-  }
-}
-
-/** @param {string[]} files @returns {Promise<Counts>} */
-const unit = (files) =>
-  inRunFolder(async (folder) => {
-    const file = path.join(folder, "unit.json");
-    const { code } = await runNode(
-      [
-        installed("vitest/vitest.mjs"),
-        "run",
-        "--config=tests/vitest.config.ts",
-        "--reporter=default",
-        "--reporter=json",
-        `--outputFile.json=${file}`,
-        ...files,
-      ],
-      { speaks: true, env: { ...process.env, ANATHECA_RUN_FOLDER: folder } },
-    );
-    const results = readResults(file);
-    if (results === undefined) return { passed: 0, failed: 1 };
-    // A file that could not even be read has failed and holds no tests.
-    const broken = results.testResults.filter(
-      (/** @type {{ status: string, assertionResults: { status: string }[] }} */ each) =>
-        each.status === "failed" && each.assertionResults.every(({ status }) => status !== "failed"),
-    );
-    return withExitCode(
-      { passed: results.numPassedTests, failed: results.numFailedTests + broken.length },
-      code,
-    );
-  });
-
 /** @param {string[]} files @returns {Promise<Counts>} */
 async function browser(files) {
   const { provideBrowser } = await import("./support/browser.mjs");
@@ -117,7 +61,7 @@ async function browser(files) {
 const stages = {
   types: { title: "Types", run: types },
   lint: { title: "Lint", run: lint },
-  unit: { title: "Unit, published values, properties, database, architecture", run: unit },
+  unit: { title: "Unit, published values, properties, database, architecture", run: runUnits },
   browser: { title: "Browser", run: browser },
 };
 
