@@ -10,6 +10,7 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import pg from "pg";
 import { type Prisma, PrismaClient } from "#.generated/prisma/client.ts";
 import { readConfig } from "#lib/platform/config.ts";
+import { OneAtATime } from "#lib/platform/one-at-a-time.ts";
 
 export type Database = PrismaClient;
 /** A client inside a transaction. */
@@ -23,6 +24,7 @@ export function connect(databaseUrl: string, connections = 20): Connection {
     connectionString: databaseUrl,
     max: connections,
     options: "-c role=anatheca_app",
+    Client: OneAtATime,
   });
   return { pool, database: new PrismaClient({ adapter: new PrismaPg(pool) }) };
 }
