@@ -6,11 +6,10 @@
  */
 import { indexNames, literalNames, type NameIndex, nearNames, readTyped } from "#lib/anatomy/name-index.ts";
 import { isLiteral, isSure, meantBy, type Ranked, rankNames } from "#lib/anatomy/ranking.ts";
-import type { MatchTier, NameKind, NameLanguage, Relation, StructureKind } from "#lib/anatomy/schema.ts";
+import type { MatchTier, NameKind, StructureKind } from "#lib/anatomy/schema.ts";
 import { withoutSide } from "#lib/anatomy/search-key.ts";
 import type { Viewer } from "#lib/people/viewer.ts";
 import { type Database, database, type Transaction } from "#lib/platform/database.ts";
-import { notFound } from "#lib/platform/refusal.ts";
 
 type Reader = Database | Transaction;
 
@@ -133,48 +132,7 @@ export async function structuresMeantForgiving(_viewer: Viewer, text: string): P
   return meantBy(rankForgiving(await nameIndex(), text, mostMeant)).map(toFound);
 }
 
-export type StructureSheet = StructureLabel & {
-  paired: boolean;
-  animal: boolean;
-  names: { language: NameLanguage; text: string; kind: NameKind }[];
-  parents: (StructureLabel & { relation: Relation })[];
-  children: (StructureLabel & { relation: Relation })[];
-};
-
 const label = { select: { id: true, english: true, latin: true, kind: true } } as const;
-
-/** One structure with its names and its nearest relations; of very many children the first thousand. */
-export async function getStructure(_viewer: Viewer, id: string): Promise<StructureSheet> {
-  if (!/^[a-z0-9-]{1,120}$/.test(id)) throw notFound("structure");
-  const row = await database().structure.findUnique({
-    where: { id },
-    include: {
-      names: { select: { language: true, text: true, kind: true }, orderBy: { id: "asc" } },
-      parents: {
-        select: { relation: true, parent: label },
-        orderBy: [{ relation: "asc" }, { parentId: "asc" }],
-      },
-      children: {
-        select: { relation: true, child: label },
-        orderBy: [{ relation: "asc" }, { child: { english: "asc" } }],
-        take: 1_000,
-      },
-    },
-  });
-  if (!row) throw notFound("structure");
-  const { parents, children, names, kind, ...facts } = row;
-  return {
-    ...facts,
-    kind: kind as StructureKind,
-    names: names as StructureSheet["names"],
-    parents: parents.map(
-      ({ relation, parent }) => ({ ...parent, relation }) as StructureSheet["parents"][number],
-    ),
-    children: children.map(
-      ({ relation, child }) => ({ ...child, relation }) as StructureSheet["children"][number],
-    ),
-  };
-}
 
 /** Names of structures by id, for records that hold ids. Unknown ids are left out. */
 export async function structureLabels(
@@ -198,16 +156,6 @@ export async function structuresNamed(
     if (first) found.push({ id: first.id, english: first.english, latin: first.latin, kind: first.kind });
   }
   return [...new Map(found.map((one) => [one.id, one])).values()];
-}
-
-/** Ids of everything that follows from a structure by any way, itself included. */
-export async function descendantsOf(reader: Reader, ids: readonly string[]): Promise<string[]> {
-  const rows = await reader.structureAncestor.findMany({
-    where: { ancestorId: { in: [...ids] } },
-    select: { descendantId: true },
-    distinct: ["descendantId"],
-  });
-  return rows.map((row) => row.descendantId);
 }
 
 /** The regions and systems, for the filters of a list. */

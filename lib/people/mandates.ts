@@ -50,8 +50,6 @@ export type Mandate = Omit<MandateInput, "accountId" | "acts"> & {
 /** What is at stake: the sum of what is known in each currency, and how many costs are not known. */
 export type AtStake = { sums: readonly { minor: number; currency: string }[]; unknown: number };
 
-export const nothingAtStake: AtStake = { sums: [], unknown: 0 };
-
 export const countsOn = (mandate: Pick<Mandate, "validFrom" | "validUntil" | "revokedOn">, day: DateText) =>
   mandate.validFrom <= day &&
   (mandate.validUntil === null || day < mandate.validUntil) &&

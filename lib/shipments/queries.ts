@@ -154,6 +154,7 @@ export async function carrierView(token: string, reader: Reader = database()): P
   if (!row || row.linkExpiresAt === null || row.linkExpiresAt <= now()) return null;
   const { loan } = row;
   const setting = await reader.setting.findUnique({ where: { key: "centre" }, select: { value: true } });
+  const centre = setting?.value as { phone?: string; emergencyPhone?: string } | undefined;
   const crates = (await cratesOf(reader, loan.id)).filter((crate) => crate.contents.length > 0);
   const { id, carrier, vehicle, departsOn, arrivesOn, direction } = toStage(row);
   return {
@@ -166,7 +167,7 @@ export async function carrierView(token: string, reader: Reader = database()): P
     departsOn,
     arrivesOn,
     validUntil: row.linkExpiresAt.toISOString(),
-    lenderPhone: (setting?.value as { phone?: string } | undefined)?.phone ?? "",
+    lenderPhone: centre?.emergencyPhone ?? centre?.phone ?? "",
     venue: {
       name: loan.venue.name,
       institution: loan.venue.institution.name,

@@ -116,7 +116,6 @@ export type OwnFoam = z.infer<typeof OwnFoam>;
 // ----------------------------------------------------------------- the way in
 
 export const passageKinds = ["door", "corridor-turn", "lift", "ramp"] as const;
-export type PassageKind = (typeof passageKinds)[number];
 
 const name = z.string().trim().min(1).max(120).optional().meta({ title: "Name" });
 const measured = (title: string) => lengthMm(title).optional();

@@ -1,7 +1,7 @@
 /** Moments on another clock than the universal one, its zone named. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { formatLocal, formatMoment } from "#app/_words/format.ts";
+import { formatDateShort, formatLocal, formatMoment } from "#app/_words/format.ts";
 
 // Offsets from the time zone database: Oslo UTC+1, in summer UTC+2; Kolkata UTC+5:30; Lima UTC-5; Kiritimati UTC+14.
 test.each([
@@ -27,4 +27,9 @@ test("a clock that shows universal time adds nothing, whenever it is looked at",
       expect(formatMoment(date)).toMatch(/UTC$/);
     }),
   );
+});
+
+test("a day for a row of a table has its month in short", () => {
+  expect(formatDateShort("2026-09-03")).toBe("3 Sep 2026");
+  expect(formatDateShort("2027-01-25")).toBe("25 Jan 2027");
 });

@@ -1,6 +1,6 @@
 /** What a form lacks is said with the name of the field. */
 import { expect, test } from "vitest";
-import { lackingIn } from "#app/_parts/lacking.ts";
+import { firstRefused, lackingIn } from "#app/_parts/lacking.ts";
 
 const control = (name: string, label: string | null, found: Partial<ValidityState>) =>
   ({
@@ -29,4 +29,18 @@ test("what is too long or out of range is left to the server, which says by how 
 
 test("a field without a label has its sentence all the same", () => {
   expect(lackingIn([control("x", null, { valueMissing: true })])[0]?.message).toBe("Fill this in.");
+});
+
+test("of what an answer refuses the first field in the order of the form is found", () => {
+  const fields = [{ name: "" }, { name: "office" }, { name: "grounds" }, { name: "reference" }];
+  const refused = (...paths: string[]) =>
+    ({
+      state: "refused",
+      kind: "invalid",
+      message: "No.",
+      issues: paths.map((path) => ({ path, message: "No." })),
+    }) as const;
+  expect(firstRefused(fields, refused("reference", "grounds"))?.name).toBe("grounds");
+  expect(firstRefused(fields, refused("", "elsewhere"))).toBeNull();
+  expect(firstRefused(fields, { state: "done", message: "Saved." })).toBeNull();
 });

@@ -1,6 +1,6 @@
 /** Insurance offered as cover of a loan: only for days that both share. */
 import { expect, test } from "vitest";
-import { offersFor } from "#app/(signed-in)/loans/[id]/offered-cover.ts";
+import { offersFor } from "#app/(signed-in)/loans/[id]/cover/offered-cover.ts";
 
 const insurance = {
   id: "i",

@@ -74,7 +74,7 @@ async function jobsWith(smtpUrl: string | null) {
 /** A worker in a process of its own. */
 async function aWorker(smtpUrl: string): Promise<ChildProcess> {
   const child = fork(path.join(import.meta.dirname, "../support/letter-worker.ts"), {
-    execArgv: ["--import", "tsx", "--conditions=react-server", "--disable-warning=DeprecationWarning"],
+    execArgv: ["--import", "tsx", "--conditions=react-server"],
     env: { ...process.env, DATABASE_URL: where.url, ANATHECA_SMTP: smtpUrl, ANATHECA_MAIL_FROM: from },
   });
   const gone = new Promise<void>((resolve) => child.once("exit", () => resolve()));

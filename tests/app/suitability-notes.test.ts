@@ -1,6 +1,11 @@
 /** Findings gathered for reading: rows of the matrix, notes of what is not clear. */
 import { expect, test } from "vitest";
-import { matrixRows, notesOf } from "#app/(signed-in)/loans/[id]/suitability-notes.ts";
+import {
+  answersOf,
+  matrixRows,
+  notesOf,
+  withheld,
+} from "#app/(signed-in)/loans/[id]/suitability/suitability-notes.ts";
 import { type Finding, type RuleGroup, ruleGroups } from "#lib/suitability/schema.ts";
 import type { Outcome } from "#lib/workings/outcome.ts";
 
@@ -62,4 +67,30 @@ test("the same words about several specimens are one note; bars stand first", ()
 test("what is withheld leaves the way out", () => {
   const [note] = notesOf([finding("a", { fact: "reason.withheld", source: "" })], lines);
   expect(note).toMatchObject({ fact: "", wayOut: "Teach by viewing only, or choose another specimen." });
+});
+
+test("what two rules say alike to who reads no reasons is one note", () => {
+  const kept = { fact: "reason.withheld", source: "" };
+  expect(
+    notesOf([finding("a", { ...kept, rule: "B1" }), finding("a", { ...kept, rule: "B2" })], lines),
+  ).toHaveLength(1);
+  expect(notesOf([finding("a", { rule: "B1" }), finding("a", { rule: "B2" })], lines)).toHaveLength(2);
+});
+
+test("every answer is listed once with its specimens, the clear ones as well, and nothing withheld", () => {
+  const clearOne = { outcome: "clear", fact: "use.own-venue", wayOut: "" } as const;
+  const answers = answersOf(
+    [
+      finding("a", clearOne),
+      finding("b", clearOne),
+      finding("c", clearOne),
+      finding("a", {}),
+      finding("b", { fact: withheld }),
+    ],
+    lines,
+  );
+  expect(answers.map(({ rule, outcome, numbers, all }) => [rule, outcome, numbers.length, all])).toEqual([
+    ["U1", "clear", 3, true],
+    ["U1", "bar", 1, false],
+  ]);
 });

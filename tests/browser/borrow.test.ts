@@ -35,6 +35,9 @@ test("a lecturer names structures and days, and puts the proposed set on the sli
   await expect(page.getByRole("group", { name: "What is kept of your institution" })).toContainText(
     "Facility report",
   );
+  await expect(page.getByLabel("Purpose")).toHaveValue("teaching");
+  await page.getByRole("button", { name: "Save and submit the request" }).click();
+  await expect(page.getByLabel("All of this still holds")).toHaveAttribute("aria-invalid", "true");
   await page.getByLabel("All of this still holds").check();
   await page.getByLabel("Opening, or first day of the course").fill(addDays(today, 903));
   await page.getByRole("button", { name: "Save", exact: true }).click();
@@ -75,7 +78,7 @@ test("who is not signed in reads what the centre has opened, and no other fact",
   const hidden = collection.find(({ record: one }) => !one.publishable);
   if (hidden) {
     await open(page, `/catalogue?q=${hidden.record.accessionNumber}`);
-    await expect(page.getByText("Nothing in the catalogue answers this.")).toBeVisible();
+    await expect(page.getByText("Nothing in the catalogue answers this")).toBeVisible();
   }
   const picture = await page.request.get("/catalogue/pictures/01900000-0000-7000-8000-000000000000");
   expect(picture.status()).toBe(404);

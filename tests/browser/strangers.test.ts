@@ -51,6 +51,7 @@ const table: Readonly<Record<string, Row>> = {
   "/loans/[id]/money": shut("registrar"),
   "/loans/[id]/money/statement": shut("registrar"),
   "/loans/[id]/papers/[paperId]": shut("registrar"),
+  "/loans/[id]/recall": shut("registrar"),
   "/loans/[id]/stand-ins/[specimenId]": shut("registrar"),
   "/loans/[id]/signed/[fileId]": shut("registrar"),
   "/loans/[id]/request": shut("registrar"),
@@ -379,7 +380,6 @@ test("an administrator keeps accounts and sees no donor anywhere", async ({ sign
     .getByRole("link")
     .first();
   const specimen = (await specimenLink.getAttribute("href")) ?? "";
-
   const page = await signedIn("administrator");
   await open(page, "/accounts");
   await expectAccessible(page);

@@ -74,6 +74,7 @@ test("a loan goes out and comes safely home", async ({ browser }) => {
     await page.getByLabel("Return by").fill(dayText(60));
     await page.getByLabel("Telephone").fill("+353 1 555 0100");
     await page.getByLabel("Amount").fill("60000.00");
+    await page.getByLabel("All of this still holds").check();
     await page.getByRole("button", { name: "Submit the request" }).click();
     await page.waitForURL(/\/loans\/[0-9a-f-]+$/);
     address = new URL(page.url()).pathname;

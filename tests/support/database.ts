@@ -9,12 +9,13 @@ import crypto from "node:crypto";
 import path from "node:path";
 import { promisify } from "node:util";
 import pg from "pg";
-import { afterAll, inject } from "vitest";
+import { inject } from "vitest";
 import { withLock } from "#app/_server/launch/lock.mjs";
 import { type Cluster, openCluster } from "#app/_server/launch/postgres.mjs";
 import { root } from "#app/_server/launch/project.mjs";
 import { closeDatabase, useDatabase as pointProgramAt } from "#lib/platform/database.ts";
 import { applyMigrations } from "#lib/platform/migrate.ts";
+import { afterThisFile } from "#tests/support/after-file.ts";
 import { hastySettings } from "#tests/support/run-folder.mjs";
 
 /** What a database holds at first: only tables, the vocabularies as well, or the whole demo scenario. */
@@ -38,7 +39,6 @@ const loader = { vocabularies: "seed/reference.ts", demo: "seed/demo.ts" } as co
 const objectInUse = "55006";
 
 let opened: Promise<Cluster> | undefined;
-const toDrop: string[] = [];
 
 function cluster(): Promise<Cluster> {
   opened ??= openCluster(inject("runFolder"), { settings: hastySettings });
@@ -103,7 +103,7 @@ async function template(contents: Contents): Promise<string> {
 /** A database without a single table, for tests of the migrations themselves. It is dropped at the end of the file. */
 export async function emptyDatabase(): Promise<string> {
   const name = `test_${crypto.randomUUID().replaceAll("-", "")}`;
-  toDrop.push(name);
+  afterThisFile(() => dropDatabase(name));
   await copyDatabase("template0", name);
   return (await cluster()).url(name);
 }
@@ -112,7 +112,8 @@ export async function emptyDatabase(): Promise<string> {
 export async function testDatabase(contents: Contents = "tables"): Promise<TestDatabase> {
   const from = await template(contents);
   const name = `test_${crypto.randomUUID().replaceAll("-", "")}`;
-  toDrop.push(name);
+  afterThisFile(() => dropDatabase(name));
+  afterThisFile(closeDatabase);
   await copyDatabase(from, name);
   const url = (await cluster()).url(name);
   Object.assign(process.env, environmentFor(url));
@@ -121,15 +122,11 @@ export async function testDatabase(contents: Contents = "tables"): Promise<TestD
   return { url, applicationUrl };
 }
 
-afterAll(async () => {
-  await closeDatabase();
-  if (opened === undefined) return;
-  for (const name of toDrop) {
-    await asAdministrator((client) => client.query(`DROP DATABASE ${name}`)).catch(
-      (error: pg.DatabaseError) => {
-        // A file that keeps a connection of its own to the end: the whole cluster goes after the run.
-        if (error.code !== objectInUse) throw error;
-      },
-    );
-  }
-});
+async function dropDatabase(name: string): Promise<void> {
+  await asAdministrator((client) => client.query(`DROP DATABASE IF EXISTS ${name}`)).catch(
+    (error: pg.DatabaseError) => {
+      // A file that keeps a connection of its own to the end: the whole cluster goes after the run.
+      if (error.code !== objectInUse) throw error;
+    },
+  );
+}

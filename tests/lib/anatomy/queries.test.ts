@@ -1,8 +1,6 @@
 /** The vocabulary as it is searched, on the shipped files. */
 import { beforeAll, describe, expect, test } from "vitest";
 import {
-  descendantsOf,
-  getStructure,
   listRegionsAndSystems,
   searchStructures,
   structureLabels,
@@ -213,39 +211,6 @@ describe("what a text means", () => {
     expect((await structuresMeantForgiving(lecturer, "vagsu")).map(({ id }) => id)).toEqual(["vagus-nerve"]);
     expect(await structuresMeantForgiving(lecturer, "xyzzy qwerty")).toEqual([]);
   });
-});
-
-describe("one structure", () => {
-  test("comes with its names and nearest relations", async () => {
-    const vagus = await getStructure(lecturer, "vagus-nerve");
-    expect(vagus.names.slice(0, 2)).toEqual([
-      { language: "en", text: "vagus nerve", kind: "preferred" },
-      { language: "la", text: "nervus vagus", kind: "preferred" },
-    ]);
-    expect(vagus.parents).toContainEqual({
-      id: "cranial-nerve",
-      english: "cranial nerve",
-      latin: "nervus cranialis",
-      kind: "class",
-      relation: "is-a",
-    });
-    expect(vagus.parents.filter(({ relation }) => relation === "in-region").map(({ id }) => id)).toContain(
-      "neck",
-    );
-    expect(vagus.children.map(({ id }) => id)).toContain("recurrent-laryngeal-nerve");
-  });
-
-  test.each(["no-such-thing", "", "a\u0000b", "x".repeat(500)])("%j is not found", async (id) =>
-    expect(getStructure(lecturer, id)).rejects.toMatchObject({ kind: "not-found" }),
-  );
-});
-
-test("what follows from a structure by any way, itself included", async () => {
-  const below = await descendantsOf(database(), ["upper-limb"]);
-  expect(below).toEqual(
-    expect.arrayContaining(["upper-limb", "brachial-plexus", "median-nerve", "hand", "humerus"]),
-  );
-  expect(below).not.toContain("femur");
 });
 
 test("labels are given for known ids only", async () => {
