@@ -3,7 +3,7 @@
  * between sheets 12 and 13. A structure is stated by how many sheets it lies from
  * the median; what is paired stands on both sides, each with its own sheets.
  */
-import type { Span } from "#seed/scenario/series.ts";
+import type { Span } from "#seed/scenario/series-span.ts";
 
 const medianOf = { before: 12, after: 13 };
 

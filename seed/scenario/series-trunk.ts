@@ -4,7 +4,7 @@
  * structure with the first and the last sheet that cuts it. Sheets run from head
  * to foot, one every 4.5 mm.
  */
-import type { Span } from "#seed/scenario/series.ts";
+import type { Span } from "#seed/scenario/series-span.ts";
 import { sideOfUnpaired } from "#seed/scenario/sides.ts";
 
 const paired = (from: number, to: number, ids: string): Span[] =>

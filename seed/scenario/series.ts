@@ -5,11 +5,9 @@
  */
 import type { SeriesInput, Shown } from "#lib/specimens/schema.ts";
 import { headSpans } from "#seed/scenario/series-head.ts";
+import type { Span } from "#seed/scenario/series-span.ts";
 import { trunkSpans } from "#seed/scenario/series-trunk.ts";
 import { type Day, type History, history, look, mark, type Reading, seen } from "#seed/scenario/shape.ts";
-
-/** A structure and the sheets that cut it, first and last included. */
-export type Span = { structureId: string; from: number; to: number; sides: readonly Shown["side"][] };
 
 export type ScenarioSeries = {
   series: SeriesInput;
