@@ -39,7 +39,7 @@ describe("what differs from the standard terms", () => {
     const own = someTerms(4, { parameters: { recallDays: 45, courier: "none" } });
     const text = textOfBlocks(clausesBlocks(own, words));
     expect(text).toContain("14\tRecall for own need, days\t45\t30");
-    expect(text).toContain("32\tCourier\tnone is sent\tattends by video");
+    expect(text).toContain("32\tCourier\tnone is sent\ttravels with the specimens");
     expect(text).not.toContain(words.annexes.clauses.allStandard);
   });
 });
