@@ -210,9 +210,9 @@ test("the collection manager changes what the centre says of itself, and the hou
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Settings of the centre");
   await ready(page);
   await expectAccessible(page);
-  const before = await page.getByLabel("Telephone").inputValue();
+  const before = await page.getByLabel("Telephone", { exact: true }).inputValue();
   const save = async (telephone: string, example: string) => {
-    await page.getByLabel("Telephone").fill(telephone);
+    await page.getByLabel("Telephone", { exact: true }).fill(telephone);
     await page.getByLabel("An example").fill(example);
     await page.getByRole("button", { name: "Save", exact: true }).click();
   };
