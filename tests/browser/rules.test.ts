@@ -14,7 +14,7 @@ test("each rule of the book is met in a loan's file, and its entry in the rule b
   for (const { id } of rows) {
     if (wanted.size === 0) break;
     await open(page, `/loans/${id}`);
-    const answers = page.getByRole("table", { name: "Every answer of the rules" });
+    const answers = page.getByRole("table", { name: "Every answer of the rules", includeHidden: true });
     if ((await answers.count()) === 0) continue;
     for (const rule of await answers.locator("tbody tr > :first-child").allTextContents())
       wanted.delete(rule.trim());
