@@ -41,7 +41,7 @@ test("a lecturer names structures and days, and puts the proposed set on the sli
   await page.getByLabel("All of this still holds").check();
   await page.getByLabel("Opening, or first day of the course").fill(addDays(today, 903));
   await page.getByRole("button", { name: "Save", exact: true }).click();
-  await expect(page.getByText("Saved.", { exact: true })).toBeVisible();
+  await expect(page.getByText("Saved. Suitability below is worked out anew.")).toBeVisible();
   await page.reload();
   await expect(page.getByLabel("All of this still holds")).toBeChecked();
   await expect(page.getByLabel("Opening, or first day of the course")).toHaveValue(addDays(today, 903));
