@@ -11,7 +11,8 @@ import {
 import type { ParameterValue } from "#lib/agreements/terms-annexes.ts";
 import { defaultPractice } from "#lib/people/practice.ts";
 
-const facts: StandardFacts = {
+/** What the standards of the parameters are worked out from. */
+export const facts: StandardFacts = {
   lenderName: "Centre",
   lenderCity: "Port Selwyn",
   lenderEmail: "a@b.example",

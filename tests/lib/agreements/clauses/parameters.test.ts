@@ -5,26 +5,9 @@ import {
   isSetParameter,
   parameterNames,
   parameterOf,
-  type StandardFacts,
   standardOf,
 } from "#lib/agreements/clauses/parameters.ts";
-import { defaultPractice } from "#lib/people/practice.ts";
-
-const facts: StandardFacts = {
-  lenderName: "Centre",
-  lenderCity: "Port Selwyn",
-  lenderEmail: "a@b.example",
-  lenderEmergency: "+47 1",
-  contactName: "A. Lecturer",
-  contactPhone: "+47 2",
-  isPaidAdmission: false,
-  isExhibition: false,
-  hasJars: false,
-  hasCourierReason: false,
-  practice: defaultPractice,
-  heaviestKg: 4,
-  cancellation: null,
-};
+import { facts } from "#tests/support/clause-samples.ts";
 
 test.each(parameterNames)("the standard of %s is one that may be set, and says where it is from", (name) => {
   const parameter = parameterOf(name);

@@ -1,13 +1,10 @@
 /** Every evaluation of a loan that was kept, by occasion and time, and which answers changed between neighbours. */
-import { DataTable } from "#app/_parts/data-table.tsx";
 import { Moment } from "#app/_parts/moment.tsx";
 import { keptRunWords as words } from "#app/_words/en/kept-runs.ts";
-import { setAsideWords } from "#app/_words/en/set-aside.ts";
-import { Answer } from "#app/(signed-in)/loans/[id]/suitability/suitability-changes.tsx";
+import { ChangedAnswers } from "#app/(signed-in)/loans/[id]/suitability/suitability-changes.tsx";
 import type { NamedLine } from "#app/(signed-in)/loans/[id]/suitability/suitability-notes.ts";
 import type { KeptRun } from "#lib/loans/queries/kept-runs.ts";
 import type { PaperLanguage } from "#lib/papers/languages.ts";
-import type { RunChange } from "#lib/suitability/run-difference.ts";
 
 function Changes({
   changes,
@@ -23,30 +20,12 @@ function Changes({
   return (
     <details>
       <summary>{words.changed(changes.length)}</summary>
-      <DataTable<RunChange>
+      <ChangedAnswers
+        changes={changes}
         caption={words.caption}
-        captionHidden
-        dense
-        rows={changes}
-        rowKey={({ specimenId, rule }) => `${specimenId} ${rule}`}
-        columns={[
-          {
-            key: "specimen",
-            label: setAsideWords.specimen,
-            cell: ({ specimenId }) => <span className="mono">{numbers.get(specimenId)}</span>,
-          },
-          { key: "rule", label: setAsideWords.rule, cell: ({ rule }) => rule },
-          {
-            key: "before",
-            label: setAsideWords.before,
-            cell: ({ before }) => <Answer finding={before} language={language} />,
-          },
-          {
-            key: "after",
-            label: words.after,
-            cell: ({ after }) => <Answer finding={after} language={language} />,
-          },
-        ]}
+        after={words.after}
+        numbers={numbers}
+        language={language}
       />
     </details>
   );

@@ -9,7 +9,7 @@ import type { PaperLanguage } from "#lib/papers/languages.ts";
 import { type RunChange, runDifference } from "#lib/suitability/run-difference.ts";
 import type { Finding } from "#lib/suitability/schema.ts";
 
-export function Answer({ finding, language }: { finding: Finding | null; language: PaperLanguage }) {
+function Answer({ finding, language }: { finding: Finding | null; language: PaperLanguage }) {
   if (finding === null) return <span className="quiet">{words.noAnswer}</span>;
   return (
     <>
@@ -20,6 +20,51 @@ export function Answer({ finding, language }: { finding: Finding | null; languag
         </span>
       )}
     </>
+  );
+}
+
+/** A row for each changed answer: the specimen, the rule, what it said before and what after. */
+export function ChangedAnswers({
+  changes,
+  caption,
+  after,
+  numbers,
+  language,
+}: {
+  changes: readonly RunChange[];
+  caption: string;
+  /** The heading of the later answer. */
+  after: string;
+  /** Accession numbers by specimen. */
+  numbers: ReadonlyMap<string, string>;
+  language: PaperLanguage;
+}) {
+  return (
+    <DataTable<RunChange>
+      caption={caption}
+      captionHidden
+      dense
+      rows={changes}
+      rowKey={({ specimenId, rule }) => `${specimenId} ${rule}`}
+      columns={[
+        {
+          key: "specimen",
+          label: words.specimen,
+          cell: ({ specimenId }) => <span className="mono">{numbers.get(specimenId)}</span>,
+        },
+        { key: "rule", label: words.rule, cell: ({ rule }) => rule },
+        {
+          key: "before",
+          label: words.before,
+          cell: ({ before }) => <Answer finding={before} language={language} />,
+        },
+        {
+          key: "after",
+          label: after,
+          cell: ({ after }) => <Answer finding={after} language={language} />,
+        },
+      ]}
+    />
   );
 }
 
@@ -42,30 +87,12 @@ export function SuitabilityChanges({
       <summary>
         {words.changes} ({changes.length})
       </summary>
-      <DataTable<RunChange>
+      <ChangedAnswers
+        changes={changes}
         caption={words.changesCaption}
-        captionHidden
-        dense
-        rows={changes}
-        rowKey={({ specimenId, rule }) => `${specimenId} ${rule}`}
-        columns={[
-          {
-            key: "specimen",
-            label: words.specimen,
-            cell: ({ specimenId }) => <span className="mono">{numbers.get(specimenId)}</span>,
-          },
-          { key: "rule", label: words.rule, cell: ({ rule }) => rule },
-          {
-            key: "before",
-            label: words.before,
-            cell: ({ before }) => <Answer finding={before} language={language} />,
-          },
-          {
-            key: "after",
-            label: words.after,
-            cell: ({ after }) => <Answer finding={after} language={language} />,
-          },
-        ]}
+        after={words.after}
+        numbers={numbers}
+        language={language}
       />
     </details>
   );
